@@ -1,0 +1,43 @@
+package swineherd.rulebook;
+
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What the build made of {@code rules/}: the same content, checked, in a form that loads in
+ * milliseconds. {@link RulebookCompiler} writes it, everything else reads it here.
+ */
+public final class Rulebook {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private Rulebook() {}
+
+  static List<Map<String, String>> table(String name) {
+    return read("tables/" + name + ".json", new TypeReference<>() {});
+  }
+
+  /** Every published source by its key. */
+  public static Map<String, Source> sources() {
+    return Sources.BY_KEY;
+  }
+
+  private static final class Sources {
+    static final Map<String, Source> BY_KEY = read("sources.json", new TypeReference<>() {});
+  }
+
+  private static <T> T read(String path, TypeReference<T> type) {
+    try (InputStream in = Rulebook.class.getResourceAsStream("/rulebook/" + path)) {
+      if (in == null) {
+        throw new IllegalArgumentException("the rulebook has no " + path);
+      }
+      return JSON.readValue(in, type);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the rulebook's " + path + " cannot be read", e);
+    }
+  }
+}

@@ -1,0 +1,155 @@
+package swineherd.rulebook;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Checks the YAML and CSV under {@code rules/} and writes them as JSON for the program to load.
+ * Runs in the build, so that a fault there breaks the build and never reaches a keeper.
+ */
+public final class RulebookCompiler {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final YAMLMapper YAML = new YAMLMapper();
+
+  private final Path rules;
+  private final Path out;
+  private final List<String> faults = new ArrayList<>();
+
+  private RulebookCompiler(Path rules, Path out) {
+    this.rules = rules;
+    this.out = out;
+  }
+
+  /**
+   * @param args the folder of rules, and the folder of classes to write into
+   */
+  public static void main(String[] args) throws IOException {
+    try {
+      compile(Path.of(args[0]), Path.of(args[1]));
+    } catch (RulebookException e) {
+      e.faults().forEach(System.err::println);
+      System.exit(1);
+    }
+  }
+
+  /**
+   * @throws RulebookException with every fault found
+   */
+  public static void compile(Path rules, Path classes) throws IOException {
+    RulebookCompiler compiler = new RulebookCompiler(rules, classes.resolve("rulebook"));
+    Map<String, Source> sources = compiler.sources();
+    int tables = compiler.tables(sources.keySet());
+    if (!compiler.faults.isEmpty()) {
+      throw new RulebookException(compiler.faults);
+    }
+    System.out.println("rulebook: " + sources.size() + " sources, " + tables + " tables");
+  }
+
+  private Map<String, Source> sources() throws IOException {
+    Path file = rules.resolve("sources.yaml");
+    Map<String, Source> byKey = new LinkedHashMap<>();
+    try {
+      for (Source source : YAML.readValue(file.toFile(), Source[].class)) {
+        if (source.body() == null || source.title() == null || source.seen() == null) {
+          faults.add(file + ": source " + source.key() + " needs body, title and seen");
+        }
+        if (byKey.put(source.key(), source) != null) {
+          faults.add(file + ": source " + source.key() + " stands there twice");
+        }
+      }
+    } catch (JsonProcessingException e) {
+      faults.add(place(file, e));
+    }
+    write("sources.json", byKey);
+    return byKey;
+  }
+
+  private int tables(Set<String> sources) throws IOException {
+    List<Path> files;
+    try (Stream<Path> found = Files.list(rules.resolve("tables"))) {
+      files = found.filter(f -> f.toString().endsWith(".csv")).sorted().toList();
+    }
+    CsvMapper csv =
+        CsvMapper.builder()
+            .enable(CsvParser.Feature.TRIM_SPACES)
+            .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
+            .enable(CsvParser.Feature.ALLOW_COMMENTS)
+            .build();
+    for (Path file : files) {
+      List<Map<String, String>> rows = new ArrayList<>();
+      Set<String> keys = new HashSet<>();
+      try (MappingIterator<Map<String, String>> read =
+          csv.readerFor(new TypeReference<Map<String, String>>() {})
+              .with(CsvSchema.emptySchema().withHeader())
+              .readValues(file.toFile())) {
+        while (read.hasNextValue()) {
+          int line = read.getCurrentLocation().getLineNr();
+          Map<String, String> row = read.nextValue();
+          rows.add(row);
+          String key = row.values().iterator().next();
+          if (!keys.add(key)) {
+            faults.add(file + ":" + line + ": row " + key + " stands there twice");
+          }
+          checkRow(file + ":" + line + ": row " + key, row, sources);
+        }
+      } catch (JsonProcessingException e) {
+        faults.add(place(file, e));
+      }
+      String name = file.getFileName().toString().replace(".csv", ".json");
+      write("tables/" + name, rows);
+    }
+    return files.size();
+  }
+
+  private void checkRow(String place, Map<String, String> row, Set<String> sources) {
+    String source = row.get("source");
+    String evidence = row.get("evidence");
+    String mark = row.get("mark");
+    if (source == null || evidence == null || mark == null) {
+      faults.add(place + ": a table needs the columns source, evidence and mark");
+      return;
+    }
+    try {
+      JSON.convertValue(evidence, Evidence.class);
+      JSON.convertValue(mark, Mark.class);
+    } catch (IllegalArgumentException e) {
+      faults.add(place + ": unknown evidence or mark: " + evidence + ", " + mark);
+    }
+    boolean sourced = !evidence.equals("common-practice") && !evidence.equals("judgement");
+    if (source.isEmpty() && sourced) {
+      faults.add(place + ": evidence " + evidence + " needs a source");
+    }
+    for (String key : source.split(" ")) {
+      if (!key.isEmpty() && !sources.contains(key)) {
+        faults.add(place + ": unknown source " + key);
+      }
+    }
+  }
+
+  private void write(String path, Object content) throws IOException {
+    Path file = out.resolve(path);
+    Files.createDirectories(file.getParent());
+    JSON.writeValue(file.toFile(), content);
+  }
+
+  private static String place(Path file, JsonProcessingException e) {
+    String line = e.getLocation() == null ? "" : ":" + e.getLocation().getLineNr();
+    return file + line + ": " + e.getOriginalMessage();
+  }
+}
