@@ -12,7 +12,7 @@ public final class FeederSpace {
   private FeederSpace() {}
 
   /**
-   * Width of one eating place: a tenth more than the shoulders ({@code petherick-1981}).
+   * Width of one eating place: a tenth more than the shoulders ({@code petherick-baxter-1981}).
    *
    * @param weight live weight in kg, 5 to 140
    * @return m
