@@ -26,6 +26,15 @@ public final class Rulebook {
     return Sources.BY_KEY;
   }
 
+  /** Every question by its key ({@link Question#key()}), in the order in which they are asked. */
+  public static Map<String, Question> questions() {
+    return Questions.BY_KEY;
+  }
+
+  private static final class Questions {
+    static final Map<String, Question> BY_KEY = read("questions.json", new TypeReference<>() {});
+  }
+
   private static final class Sources {
     static final Map<String, Source> BY_KEY = read("sources.json", new TypeReference<>() {});
   }

@@ -30,6 +30,7 @@ public final class RulebookCompiler {
   private final Path rules;
   private final Path out;
   private final List<String> faults = new ArrayList<>();
+  private final Map<String, List<Map<String, String>>> tables = new LinkedHashMap<>();
 
   private RulebookCompiler(Path rules, Path out) {
     this.rules = rules;
@@ -55,10 +56,18 @@ public final class RulebookCompiler {
     RulebookCompiler compiler = new RulebookCompiler(rules, classes.resolve("rulebook"));
     Map<String, Source> sources = compiler.sources();
     int tables = compiler.tables(sources.keySet());
+    int questions = compiler.questions();
     if (!compiler.faults.isEmpty()) {
       throw new RulebookException(compiler.faults);
     }
-    System.out.println("rulebook: " + sources.size() + " sources, " + tables + " tables");
+    System.out.println(
+        "rulebook: "
+            + sources.size()
+            + " sources, "
+            + tables
+            + " tables, "
+            + questions
+            + " questions");
   }
 
   private Map<String, Source> sources() throws IOException {
@@ -112,9 +121,60 @@ public final class RulebookCompiler {
         faults.add(place(file, e));
       }
       String name = file.getFileName().toString().replace(".csv", ".json");
+      tables.put(name.replace(".json", ""), rows);
       write("tables/" + name, rows);
     }
     return files.size();
+  }
+
+  private int questions() throws IOException {
+    Path file = rules.resolve("questions.yaml");
+    Map<String, Question> byKey = new LinkedHashMap<>();
+    try {
+      for (WrittenQuestion written : YAML.readValue(file.toFile(), WrittenQuestion[].class)) {
+        try {
+          Question question = written.checked(this::choicesOf);
+          if (byKey.put(question.key(), question) != null) {
+            faults.add(file + ": " + written.path() + " stands there twice");
+          }
+        } catch (IllegalArgumentException e) {
+          faults.add(file + ": " + written.path() + ": " + e.getMessage());
+        }
+      }
+    } catch (JsonProcessingException e) {
+      faults.add(place(file, e));
+    }
+    for (Question question : byKey.values()) {
+      for (Map.Entry<String, List<String>> when : question.when().entrySet()) {
+        Question other = byKey.get(Question.keyOf(when.getKey()));
+        if (other == null || !answers(other).containsAll(when.getValue())) {
+          faults.add(file + ": " + question.path() + ": no such answer: " + when);
+        }
+      }
+    }
+    write("questions.json", byKey);
+    return byKey.size();
+  }
+
+  private static Set<String> answers(Question question) {
+    return question.kind() == Question.Kind.YES_NO
+        ? Set.of("yes", "no")
+        : question.choices().keySet();
+  }
+
+  /** The rows of a table as choices: the column {@code name}, and {@code words} split by ";". */
+  private Map<String, List<String>> choicesOf(String table) {
+    Map<String, List<String>> choices = new LinkedHashMap<>();
+    for (Map<String, String> row : tables.getOrDefault(table, List.of())) {
+      List<String> words = new ArrayList<>(List.of(row.getOrDefault("name", "")));
+      for (String alias : row.getOrDefault("words", "").split(";")) {
+        if (!alias.isBlank()) {
+          words.add(alias.strip());
+        }
+      }
+      choices.put(row.values().iterator().next(), words);
+    }
+    return choices;
   }
 
   private void checkRow(String place, Map<String, String> row, Set<String> sources) {

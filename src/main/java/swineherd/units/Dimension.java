@@ -138,6 +138,31 @@ public enum Dimension {
     return number / factors.get(symbol);
   }
 
+  /** The unit a US reader expects; null where it is the same or none is usual. */
+  public String usSymbol() {
+    return switch (this) {
+      case MASS -> "lb";
+      case LENGTH -> "ft";
+      case AREA -> "sq ft";
+      case VOLUME -> "gal";
+      case TEMPERATURE -> "F";
+      default -> null;
+    };
+  }
+
+  /** Whether a written quantity of this dimension is in US units. */
+  public boolean isUs(String written) {
+    String text = written.toLowerCase(Locale.ROOT);
+    return switch (this) {
+      case MASS -> text.matches(".*\\b(lbs?|pounds?)\\b.*");
+      case LENGTH, AREA ->
+          text.matches(".*(\\b(ft|feet|foot|in|inch|inches|ac|acres?)\\b|['\"]).*");
+      case TEMPERATURE -> text.matches(".*\\df?\\s*(°?f|fahrenheit)$");
+      case VOLUME -> text.matches(".*\\b(gal|gallons?)\\b.*");
+      default -> false;
+    };
+  }
+
   private static Unit u(String symbol, double factor, String... names) {
     return new Unit(symbol, factor, List.of(names));
   }

@@ -1,0 +1,397 @@
+package swineherd.setup;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.DoubleNode;
+import com.fasterxml.jackson.databind.node.IntNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+import swineherd.rulebook.Question;
+import swineherd.units.Dates;
+import swineherd.units.Dimension;
+import swineherd.units.Latitude;
+import swineherd.units.Quantity;
+import swineherd.units.UnreadableException;
+
+/**
+ * Reads the answers of a parsed file by the catalogue of questions: what is not in the catalogue is
+ * a problem, what is gets its value in SI units.
+ */
+final class AnswerReader {
+  private static final Set<String> UNKNOWN =
+      Set.of("", "unknown", "?", "don't know", "dont know", "not known", "null", "~");
+  private static final Set<String> YES = Set.of("yes", "y", "true", "on");
+  private static final Set<String> NO = Set.of("no", "n", "false", "off");
+
+  private final Map<String, Question> questions;
+  private final List<Problem> problems;
+  private final List<Problem> unusual;
+  private final Map<String, Answer> answers = new LinkedHashMap<>();
+  private final Map<String, String> chosen = new LinkedHashMap<>();
+
+  AnswerReader(Map<String, Question> questions, List<Problem> problems, List<Problem> unusual) {
+    this.questions = questions;
+    this.problems = problems;
+    this.unusual = unusual;
+  }
+
+  Map<String, Answer> answers() {
+    return answers;
+  }
+
+  /** The answers as a tree of plain values: SI numbers, ISO dates, keys of choices. */
+  ObjectNode read(Node root) {
+    if (!(root instanceof Node.Fields fields)) {
+      problems.add(
+          new Problem("", root.line(), root.column(), "a setup is a list of named answers", null));
+      return JsonNodeFactory.instance.objectNode();
+    }
+    ObjectNode tree = fields("", "", fields);
+    checkWhen();
+    return tree;
+  }
+
+  private ObjectNode fields(String path, String key, Node.Fields fields) {
+    ObjectNode out = JsonNodeFactory.instance.objectNode();
+    fields
+        .fields()
+        .forEach(
+            (name, field) -> {
+              String innerPath = path.isEmpty() ? name : path + "." + name;
+              String innerKey = key.isEmpty() ? name : key + "." + name;
+              Question question = questions.get(innerKey);
+              if (question != null) {
+                JsonNode value = answer(innerPath, question, field.value());
+                if (value != null) {
+                  out.set(name, value);
+                }
+              } else if (isSection(innerKey)) {
+                JsonNode value = section(innerPath, innerKey, field);
+                if (value != null) {
+                  out.set(name, value);
+                }
+              } else {
+                problems.add(unknownKey(innerPath, key, name, field));
+              }
+            });
+    return out;
+  }
+
+  private JsonNode section(String path, String key, Node.Field field) {
+    Node node = field.value();
+    if (node instanceof Node.Scalar scalar && isUnknown(scalar.text())) {
+      return null;
+    }
+    boolean list = isList(key);
+    if (list && node instanceof Node.Items items) {
+      ArrayNode out = JsonNodeFactory.instance.arrayNode();
+      for (Node item : items.items()) {
+        String itemPath = path + "[" + out.size() + "]";
+        if (item instanceof Node.Fields fields) {
+          out.add(fields(itemPath, key, fields));
+        } else {
+          problems.add(
+              new Problem(
+                  itemPath, item.line(), item.column(), "is not a set of named answers", null));
+          out.addObject();
+        }
+      }
+      return out;
+    }
+    if (!list && node instanceof Node.Fields fields) {
+      return fields(path, key, fields);
+    }
+    problems.add(
+        new Problem(
+            path,
+            field.line(),
+            field.column(),
+            list ? "is a list, even for one" : "is a set of named answers, not a list or a word",
+            list ? "begin each with \"- name: ...\"" : "one of: " + namesIn(key)));
+    return null;
+  }
+
+  private JsonNode answer(String path, Question question, Node node) {
+    if (node instanceof Node.Items items && question.list()) {
+      ArrayNode out = JsonNodeFactory.instance.arrayNode();
+      List<String> said = new ArrayList<>();
+      for (Node item : items.items()) {
+        JsonNode value = single(path + "[" + out.size() + "]", question, item);
+        if (value != null) {
+          out.add(value);
+          said.add(((Node.Scalar) item).text());
+        }
+      }
+      remember(path, question, String.join(", ", said), node);
+      return out;
+    }
+    JsonNode value = single(path, question, node);
+    if (value == null) {
+      return null;
+    }
+    remember(path, question, ((Node.Scalar) node).text().strip(), node);
+    if (question.list()) {
+      return JsonNodeFactory.instance.arrayNode().add(value);
+    }
+    chosen.put(path, value.asText());
+    return value;
+  }
+
+  private void remember(String path, Question question, String said, Node node) {
+    answers.put(path, new Answer(path, question.label(), said, node.line(), node.column()));
+  }
+
+  /** The value of one answer; null where it is unknown or wrong. */
+  private JsonNode single(String path, Question question, Node node) {
+    if (!(node instanceof Node.Scalar scalar)) {
+      problems.add(
+          new Problem(
+              path, node.line(), node.column(), "takes one answer", "write it on the same line"));
+      return null;
+    }
+    if (isUnknown(scalar.text())) {
+      return null;
+    }
+    try {
+      return value(path, question, scalar);
+    } catch (UnreadableException e) {
+      problems.add(new Problem(path, node.line(), node.column(), e.getMessage(), e.accepted()));
+      return null;
+    }
+  }
+
+  private JsonNode value(String path, Question question, Node.Scalar scalar) {
+    String text = scalar.text().strip();
+    String lower = text.toLowerCase(Locale.ROOT);
+    return switch (question.kind()) {
+      case TEXT -> TextNode.valueOf(text(text));
+      case YES_NO -> {
+        if (!YES.contains(lower) && !NO.contains(lower)) {
+          throw new UnreadableException("\"" + text + "\" is neither", "yes, no or unknown");
+        }
+        yield BooleanNode.valueOf(YES.contains(lower));
+      }
+      case CHOICE -> TextNode.valueOf(choice(question, text));
+      case DATE -> TextNode.valueOf(Dates.parse(text).toString());
+      case DAY_OF_YEAR -> TextNode.valueOf(Dates.parseDayOfYear(text).toString());
+      case COUNT -> {
+        double count = number(text);
+        if (count != Math.rint(count)) {
+          throw new UnreadableException("\"" + text + "\" is not a whole number", "a count");
+        }
+        check(path, question, scalar, count);
+        yield IntNode.valueOf((int) count);
+      }
+      case LATITUDE -> {
+        double latitude = Latitude.parse(text);
+        check(path, question, scalar, latitude);
+        yield DoubleNode.valueOf(latitude);
+      }
+      default -> {
+        if (text.matches("[-+]?[\\d.,]+")) {
+          throw new UnreadableException(
+              "\"" + text + "\" has no unit",
+              "write it like " + question.kind().dimension().example());
+        }
+        double quantity = Quantity.parse(text, question.kind().dimension());
+        check(path, question, scalar, quantity);
+        yield DoubleNode.valueOf(quantity);
+      }
+    };
+  }
+
+  private static String text(String text) {
+    if (text.length() > 200) {
+      throw new UnreadableException("is longer than 200 characters", "a shorter name");
+    }
+    return text;
+  }
+
+  private static double number(String text) {
+    try {
+      double number = Double.parseDouble(text);
+      if (Double.isFinite(number) && Math.abs(number) < 1e6) {
+        return number;
+      }
+    } catch (NumberFormatException e) {
+      // said below
+    }
+    throw new UnreadableException("\"" + text + "\" is not a number", "a count, such as 3");
+  }
+
+  private static String choice(Question question, String text) {
+    String wanted = text.toLowerCase(Locale.ROOT).replace('_', '-').replaceAll("\\s+", " ");
+    List<String> all = new ArrayList<>();
+    for (Map.Entry<String, String> choice : question.choices().entrySet()) {
+      String key = choice.getKey();
+      List<String> words = new ArrayList<>(question.also().getOrDefault(key, List.of()));
+      words.add(key);
+      words.add(choice.getValue());
+      for (String word : words) {
+        String known = word.toLowerCase(Locale.ROOT);
+        if (known.equals(wanted) || known.replace('-', ' ').equals(wanted.replace('-', ' '))) {
+          return key;
+        }
+        all.add(known);
+      }
+    }
+    String near = nearest(wanted, all);
+    String accepted =
+        question.choices().size() <= 15
+            ? "one of: " + String.join(", ", question.choices().keySet())
+            : "one of " + question.choices().size() + " that the questions list";
+    throw new UnreadableException(
+        "\"" + text + "\" is not one of the answers",
+        near == null ? accepted : "did you mean " + near + "? " + accepted);
+  }
+
+  private void check(String path, Question question, Node.Scalar scalar, double value) {
+    List<Double> range = question.range();
+    if (range != null && (value < range.get(0) || value > range.get(1))) {
+      throw new UnreadableException(
+          "\"" + scalar.text().strip() + "\" is not possible",
+          "from " + limits(question, range) + " is");
+    }
+    List<Double> usual = question.usual();
+    if (usual != null && (value < usual.get(0) || value > usual.get(1))) {
+      unusual.add(
+          new Problem(
+              path,
+              scalar.line(),
+              scalar.column(),
+              "\"" + scalar.text().strip() + "\" is unusual: is it right?",
+              "usual is " + limits(question, usual)));
+    }
+  }
+
+  private static String limits(Question question, List<Double> limits) {
+    Dimension dimension = question.kind().dimension();
+    if (dimension == null) {
+      return plain(limits.get(0)) + " to " + plain(limits.get(1));
+    }
+    String si = plain(limits.get(0)) + " to " + plain(limits.get(1)) + " " + dimension.base();
+    String us = dimension.usSymbol();
+    return us == null
+        ? si
+        : si
+            + " ("
+            + plain(dimension.fromBase(limits.get(0), us))
+            + " to "
+            + plain(dimension.fromBase(limits.get(1), us))
+            + " "
+            + us
+            + ")";
+  }
+
+  private static String plain(double value) {
+    if (value == Math.rint(value) || Math.abs(value) >= 100) {
+      return String.valueOf(Math.round(value));
+    }
+    return String.valueOf(Math.round(value * 100) / 100.0);
+  }
+
+  /** An answer that another answer rules out is a contradiction the keeper should see. */
+  private void checkWhen() {
+    for (Answer answer : answers.values()) {
+      Question question = questions.get(Question.keyOf(answer.path()));
+      question
+          .when()
+          .forEach(
+              (other, values) -> {
+                String otherPath = beside(answer.path(), other);
+                String said = chosen.get(otherPath);
+                if (said != null && !values.contains(yesNo(said))) {
+                  problems.add(
+                      new Problem(
+                          answer.path(),
+                          answer.line(),
+                          answer.column(),
+                          "does not go with " + otherPath + ": " + yesNo(said),
+                          "only with " + String.join(" or ", values)));
+                }
+              });
+    }
+  }
+
+  private static String yesNo(String said) {
+    return switch (said) {
+      case "true" -> "yes";
+      case "false" -> "no";
+      default -> said;
+    };
+  }
+
+  /** The path of another question for the same pen or group. */
+  static String beside(String path, String other) {
+    int open = path.indexOf('[');
+    int otherOpen = other.indexOf("[]");
+    if (open < 0
+        || otherOpen < 0
+        || !path.substring(0, open).equals(other.substring(0, otherOpen))) {
+      return other;
+    }
+    String index = path.substring(open, path.indexOf(']') + 1);
+    return other.replace("[]", index);
+  }
+
+  private Problem unknownKey(String path, String key, String name, Node.Field field) {
+    Set<String> names = namesIn(key);
+    String near = nearest(name, names);
+    return new Problem(
+        path,
+        field.line(),
+        field.column(),
+        "is not something that can be answered",
+        near == null ? "one of: " + String.join(", ", names) : "did you mean " + near + "?");
+  }
+
+  private static String nearest(String name, Iterable<String> names) {
+    LevenshteinDistance distance = new LevenshteinDistance(Math.max(2, name.length() / 3));
+    String best = null;
+    int least = Integer.MAX_VALUE;
+    for (String other : names) {
+      int d = distance.apply(name.toLowerCase(Locale.ROOT), other.toLowerCase(Locale.ROOT));
+      if (d >= 0 && d < least) {
+        least = d;
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  private boolean isSection(String key) {
+    return questions.keySet().stream().anyMatch(k -> k.startsWith(key + "."));
+  }
+
+  private boolean isList(String key) {
+    return questions.values().stream().anyMatch(q -> q.path().startsWith(key + "[]"));
+  }
+
+  /** The names that may stand under a section; the top of the file is the empty key. */
+  private Set<String> namesIn(String key) {
+    String prefix = key.isEmpty() ? "" : key + ".";
+    Set<String> names = new TreeSet<>();
+    for (String other : questions.keySet()) {
+      if (other.startsWith(prefix)) {
+        String rest = other.substring(prefix.length());
+        int dot = rest.indexOf('.');
+        names.add(dot < 0 ? rest : rest.substring(0, dot));
+      }
+    }
+    return names;
+  }
+
+  private static boolean isUnknown(String text) {
+    return text == null || UNKNOWN.contains(text.strip().toLowerCase(Locale.ROOT));
+  }
+}

@@ -1,0 +1,49 @@
+package swineherd.setup;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.time.LocalDate;
+
+/**
+ * One dated entry of the diary.
+ *
+ * <p>Every answer may be missing; it is null then.
+ *
+ * @param on the day
+ * @param pigs name of the group
+ * @param did what was done
+ * @param weight mean live weight found, kg each
+ * @param active active ingredient given
+ * @param withdrawal meat withdrawal on the label, days
+ * @param pen pen they were moved to
+ * @param note anything to remember
+ */
+public record DiaryEntry(
+    LocalDate on,
+    String pigs,
+    Did did,
+    Double weight,
+    String active,
+    Double withdrawal,
+    String pen,
+    String note) {
+
+  /** What was done. */
+  public enum Did {
+    @JsonProperty("weighed")
+    WEIGHED,
+    @JsonProperty("taped")
+    TAPED,
+    @JsonProperty("treated")
+    TREATED,
+    @JsonProperty("moved")
+    MOVED,
+    @JsonProperty("died")
+    DIED,
+    @JsonProperty("fed")
+    FED,
+    @JsonProperty("vet-said")
+    VET_SAID,
+    @JsonProperty("done")
+    DONE
+  }
+}

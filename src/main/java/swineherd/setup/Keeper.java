@@ -1,0 +1,16 @@
+package swineherd.setup;
+
+/**
+ * Who keeps the pigs, and who comes near them.
+ *
+ * <p>Every answer may be missing; it is null then.
+ *
+ * @param firstTime whether these are the keeper's first pigs
+ * @param children whether children live at or come to the place
+ * @param atRisk whether somebody about is pregnant, very old or has weak defences
+ * @param vet whether a vet who sees pigs knows of these
+ */
+public record Keeper(Boolean firstTime, Boolean children, Boolean atRisk, Boolean vet) {
+
+  static final Keeper UNKNOWN = new Keeper(null, null, null, null);
+}

@@ -1,0 +1,62 @@
+package swineherd.setup;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a keeper said about pigs and place, in SI units. Answers that were not given are null;
+ * sections and lists never are.
+ *
+ * @param name what the keeper calls it
+ * @param checkOn the day as of which it is checked; never null once read
+ * @param units the units the keeper wants to read; never null once read
+ * @param keeper who keeps them
+ * @param place where
+ * @param pens the pens
+ * @param pigs the groups of pigs
+ * @param feed how they are fed
+ * @param signs what is seen that may be wrong
+ * @param diary what was done so far, oldest first
+ */
+public record Setup(
+    String name,
+    LocalDate checkOn,
+    Units units,
+    Keeper keeper,
+    Place place,
+    List<Pen> pens,
+    List<Group> pigs,
+    Feed feed,
+    List<Sign> signs,
+    List<DiaryEntry> diary) {
+
+  public Setup {
+    keeper = keeper == null ? Keeper.UNKNOWN : keeper;
+    place = place == null ? Place.UNKNOWN : place;
+    pens = pens == null ? List.of() : List.copyOf(pens);
+    pigs = pigs == null ? List.of() : List.copyOf(pigs);
+    feed = feed == null ? Feed.UNKNOWN : feed;
+    signs = signs == null ? List.of() : List.copyOf(signs);
+    diary = diary == null ? List.of() : List.copyOf(diary);
+  }
+
+  /** The units a keeper reads. */
+  public enum Units {
+    @JsonProperty("metric")
+    METRIC,
+    @JsonProperty("us")
+    US
+  }
+
+  /** The pen of that name. */
+  public Optional<Pen> pen(String name) {
+    return pens.stream().filter(p -> name != null && name.equals(p.name())).findFirst();
+  }
+
+  /** The group of that name. */
+  public Optional<Group> group(String name) {
+    return pigs.stream().filter(g -> name != null && name.equals(g.name())).findFirst();
+  }
+}

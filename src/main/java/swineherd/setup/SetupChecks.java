@@ -1,0 +1,150 @@
+package swineherd.setup;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import swineherd.units.Dates;
+
+/** What must hold between answers: names that exist, days in their order, numbers that agree. */
+final class SetupChecks {
+  private final Setup setup;
+  private final Map<String, Answer> answers;
+  private final List<Problem> problems;
+
+  private SetupChecks(Setup setup, Map<String, Answer> answers, List<Problem> problems) {
+    this.setup = setup;
+    this.answers = answers;
+    this.problems = problems;
+  }
+
+  static void check(Setup setup, Map<String, Answer> answers, List<Problem> problems) {
+    SetupChecks checks = new SetupChecks(setup, answers, problems);
+    checks.names("pens", setup.pens().stream().map(Pen::name).toList());
+    checks.names("pigs", setup.pigs().stream().map(Group::name).toList());
+    for (int i = 0; i < setup.pens().size(); i++) {
+      checks.fence("pens[" + i + "].fence.", setup.pens().get(i).fence());
+    }
+    for (int i = 0; i < setup.pigs().size(); i++) {
+      checks.group("pigs[" + i + "].", setup.pigs().get(i));
+    }
+    for (int i = 0; i < setup.signs().size(); i++) {
+      Sign sign = setup.signs().get(i);
+      String path = "signs[" + i + "].";
+      checks.groupExists(path + "pigs", sign.pigs());
+      checks.notLater(path + "since", sign.since(), setup.checkOn(), "the day of the check");
+      Integer count = setup.group(sign.pigs()).map(Group::count).orElse(null);
+      if (count != null && sign.count() != null && sign.count() > count) {
+        checks.add(path + "count", "more pigs than the group has", "at most " + count);
+      }
+    }
+    for (int i = 0; i < setup.diary().size(); i++) {
+      DiaryEntry entry = setup.diary().get(i);
+      String path = "diary[" + i + "].";
+      checks.groupExists(path + "pigs", entry.pigs());
+      checks.penExists(path + "pen", entry.pen());
+      checks.notLater(path + "on", entry.on(), setup.checkOn(), "the day of the check");
+    }
+    String zone = setup.place().hardinessZone();
+    if (zone != null && !zone.matches("(?i)([1-9]|1[0-3])[ab]?")) {
+      checks.add("place.hardinessZone", "\"" + zone + "\" is not a zone", "1a to 13b");
+    }
+  }
+
+  private void names(String list, List<String> names) {
+    Map<String, Integer> seen = new HashMap<>();
+    for (int i = 0; i < names.size(); i++) {
+      Integer before = seen.putIfAbsent(names.get(i), i);
+      if (before != null) {
+        add(
+            list + "[" + i + "].name",
+            "\"" + names.get(i) + "\" is also the name of " + list + "[" + before + "]",
+            "give each its own name");
+      }
+    }
+  }
+
+  private void fence(String path, Fence fence) {
+    if (fence.wireHeights() != null
+        && fence.strands() != null
+        && fence.wireHeights().size() != fence.strands()) {
+      add(
+          path + "wireHeights",
+          fence.wireHeights().size() + " heights for " + fence.strands() + " strands",
+          "one height for each live strand");
+    }
+    if (fence.openVoltage() != null
+        && fence.loadVoltage() != null
+        && fence.loadVoltage() >= fence.openVoltage()) {
+      add(path + "loadVoltage", "is not less than the voltage without load", null);
+    }
+  }
+
+  private void group(String path, Group group) {
+    penExists(path + "pen", group.pen());
+    notLater(path + "born", group.born(), group.arrives(), "the arrival");
+    notLater(path + "born", group.born(), group.castratedOn(), "the castration");
+    notLater(path + "arrives", group.arrives(), group.slaughterOn(), "the slaughter");
+    notLater(path + "wormedOn", group.wormedOn(), setup.checkOn(), "the day of the check");
+    if (group.arrivalWeight() != null
+        && group.targetWeight() != null
+        && group.arrivalWeight() > group.targetWeight()) {
+      add(path + "targetWeight", "is less than the weight on arrival", null);
+    }
+    if (group.born() != null && group.arrives() != null && group.ageOnArrival() != null) {
+      long age = ChronoUnit.DAYS.between(group.born(), group.arrives());
+      if (Math.abs(age - group.ageOnArrival()) > 10) {
+        add(
+            path + "ageOnArrival",
+            "does not agree with born and arrives, which make " + age + " days",
+            "leave one of the three out");
+      }
+    }
+  }
+
+  private void penExists(String path, String pen) {
+    if (pen != null && setup.pen(pen).isEmpty()) {
+      add(path, "no pen is called \"" + pen + "\"", known("pens", penNames()));
+    }
+  }
+
+  private void groupExists(String path, String group) {
+    if (group != null && setup.group(group).isEmpty()) {
+      add(path, "no group is called \"" + group + "\"", known("groups", groupNames()));
+    }
+  }
+
+  private Set<String> penNames() {
+    return setup.pens().stream().map(Pen::name).collect(Collectors.toSet());
+  }
+
+  private Set<String> groupNames() {
+    return setup.pigs().stream().map(Group::name).collect(Collectors.toSet());
+  }
+
+  private static String known(String what, Set<String> names) {
+    return names.isEmpty()
+        ? "there are no " + what + " in the file"
+        : "one of: " + names.stream().sorted().collect(Collectors.joining(", "));
+  }
+
+  private void notLater(String path, LocalDate first, LocalDate second, String secondWords) {
+    if (first != null && second != null && first.isAfter(second)) {
+      add(path, Dates.words(first) + " is after " + secondWords + ", " + Dates.words(second), null);
+    }
+  }
+
+  private void add(String path, String message, String accepted) {
+    Answer answer = answers.get(path);
+    problems.add(
+        new Problem(
+            path,
+            answer == null ? 0 : answer.line(),
+            answer == null ? 0 : answer.column(),
+            message,
+            accepted));
+  }
+}
