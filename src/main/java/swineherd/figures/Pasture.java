@@ -1,0 +1,200 @@
+package swineherd.figures;
+
+import swineherd.rulebook.Table;
+import swineherd.units.Dimension;
+
+/**
+ * Pigs on grass: how much of it they use up, how long it lasts, and how it is divided.
+ *
+ * <p>The measure is the pig-day: one pig of 67 kg, the mean of the trials, for one day. The lines
+ * are this project's judgement, drawn through trials on southern US grasses and in Denmark ({@code
+ * bermudagrass-2020}, {@code fescue-2020}, {@code thomsen-2001}) and extension advice ({@code
+ * umn-bu-07736}); wet cool clay is worse, dry sand better. Rest for grass is not rest for worms,
+ * which takes years.
+ *
+ * <p>Areas are m2, times days, weights kg. Every method throws {@link OutsideDomainException} for
+ * an area, a time or a number of pigs that is not above zero.
+ */
+public final class Pasture {
+  private static final double LIGHTEST = 10;
+  private static final double HEAVIEST = 150;
+
+  private Pasture() {}
+
+  /** What the pigs walk on. */
+  public enum Ground {
+    FREE_DRAINING,
+    /** Carries half the pigs. */
+    WET_CLAY;
+
+    private double times() {
+      return this == WET_CLAY ? GroundLimits.value("wet-clay") : 1;
+    }
+  }
+
+  /**
+   * What a group asks of the ground, in pig-days of a 67 kg pig.
+   *
+   * @param pigs 1 or more
+   * @param days on that ground in the season
+   * @param meanWeight of one pig over those days in kg, 10 to 150; the load is taken as
+   *     proportional to it
+   * @throws OutsideDomainException outside those
+   */
+  public static double pigDays(int pigs, double days, double meanWeight) {
+    OutsideDomainException.within("number of pigs", pigs, 1, Integer.MAX_VALUE);
+    OutsideDomainException.within("mean live weight in kg", meanWeight, LIGHTEST, HEAVIEST);
+    return pigs * positive("days", days) * meanWeight / GroundLimits.value("trial-pig");
+  }
+
+  /** Pig-days for each m2 in the season. */
+  public static double load(double pigDays, double area) {
+    return positive("pig-days", pigDays) / positive("area in m2", area);
+  }
+
+  /**
+   * Green while grass should live through the season (2.7 m2 and more for each pig-day, which is a
+   * load of 0.37), red where it will be gone (a load above 0.75); on wet clay at half of that.
+   */
+  public static Signal signal(double pigDays, double area, Ground ground) {
+    if (load(pigDays, area) * ground.times() > GroundLimits.value("bare-load")) {
+      return Signal.RED;
+    }
+    return area < areaNeeded(pigDays, ground) ? Signal.AMBER : Signal.GREEN;
+  }
+
+  /** Least m2 on which grass should live through the season. */
+  public static double areaNeeded(double pigDays, Ground ground) {
+    return positive("pig-days", pigDays) * GroundLimits.value("area-per-pig-day") * ground.times();
+  }
+
+  /**
+   * Days until the ground is bare, counted from the day it was whole.
+   *
+   * @param pigs 1 or more
+   * @param meanWeight of one pig in kg, 10 to 150
+   * @throws OutsideDomainException outside those
+   */
+  public static double daysUntilBare(int pigs, double meanWeight, double area, Ground ground) {
+    return GroundLimits.value("bare-load")
+        * positive("area in m2", area)
+        / (pigDays(pigs, 1, meanWeight) * ground.times());
+  }
+
+  /**
+   * Paddocks for pigs that move on and come back when the grass has had its rest.
+   *
+   * @param pigs 1 or more
+   * @param meanWeight of one pig in kg, 10 to 150
+   * @param stay days on one paddock
+   * @param rest days it lies empty; 30 to 90 is usual, longer when wet ({@code attra-woods})
+   * @param passes how many times in the season they come over each paddock, 1 or more
+   * @throws OutsideDomainException outside those
+   */
+  public static Rotation rotation(
+      int pigs, double meanWeight, double stay, double rest, int passes, Ground ground) {
+    OutsideDomainException.within("passes", passes, 1, Integer.MAX_VALUE);
+    double resting = Math.ceil(positive("days of rest", rest) / positive("days of stay", stay));
+    return new Rotation(
+        (int) resting + 1, passes * areaNeeded(pigDays(pigs, stay, meanWeight), ground));
+  }
+
+  /**
+   * @param paddocks how many, the one the pigs are on counted
+   * @param areaOfOne m2
+   */
+  public record Rotation(int paddocks, double areaOfOne) {
+    /** m2 of all paddocks together. */
+    public double area() {
+      return paddocks * areaOfOne;
+    }
+  }
+
+  /**
+   * Whether the ground will be bare whatever is done, and is better planned as a dirt lot.
+   *
+   * @param areaEach m2 for each pig in the season
+   */
+  public static boolean isDirtLot(double areaEach) {
+    return positive("area in m2", areaEach) < GroundLimits.value("dirt-lot");
+  }
+
+  /**
+   * Hard or free-draining ground for wet weeks and winter, in m2 for the group: the least, and the
+   * two ends of what is comfortable. The hut comes on top.
+   */
+  public static Band sacrificeArea(int pigs) {
+    OutsideDomainException.within("number of pigs", pigs, 1, Integer.MAX_VALUE);
+    return GroundLimits.band("sacrifice-area").times(pigs);
+  }
+
+  /**
+   * What US extension advises on grass kept all season ({@code umn-bu-07736}).
+   *
+   * @param weight of one pig in kg, above 5 and up to 150
+   * @throws OutsideDomainException outside that
+   */
+  public static Stocking extensionAdvice(double weight) {
+    return Table.named("stocking").rows().stream()
+        .filter(row -> row.text("source").equals("umn-bu-07736"))
+        .filter(row -> weight > row.number("over_kg") && weight <= row.number("to_kg"))
+        .findFirst()
+        .map(row -> Stocking.published(row.key()))
+        .orElseThrow(
+            () -> new OutsideDomainException("no stocking is published for " + weight + " kg"));
+  }
+
+  /**
+   * Pigs on a hectare.
+   *
+   * @param low fewest that was advised or found good
+   * @param high most
+   */
+  public record Stocking(double low, double high) {
+    /**
+     * A row of {@code rules/tables/stocking.csv}.
+     *
+     * @throws IllegalArgumentException if there is none of that key
+     */
+    public static Stocking published(String key) {
+      Table.Row row = Table.named("stocking").row(key);
+      double factor = row.text("unit").equals("pigs/acre") ? perHectare(1) : 1;
+      return new Stocking(row.number("low") * factor, row.number("high") * factor);
+    }
+
+    /** m2 for each pig where there are most. */
+    public double leastAreaEach() {
+      return GroundLimits.HECTARE / high;
+    }
+
+    /** m2 for each pig where there are fewest. */
+    public double mostAreaEach() {
+      return GroundLimits.HECTARE / low;
+    }
+  }
+
+  /** Pigs on a hectare from pigs on an acre. */
+  public static double perHectare(double perAcre) {
+    return perAcre * GroundLimits.HECTARE / Dimension.AREA.toBase(1, "ac");
+  }
+
+  /** Pigs on an acre from pigs on a hectare. */
+  public static double perAcre(double perHectare) {
+    return perHectare * Dimension.AREA.toBase(1, "ac") / GroundLimits.HECTARE;
+  }
+
+  /**
+   * Radius in m around a stem that pigs must not root up ({@code bs-5837}).
+   *
+   * @param stem diameter in m at 1.5 m height, up to 1.25, where the standard stops growing it
+   * @throws OutsideDomainException outside that
+   */
+  public static double treeRadius(double stem) {
+    return GroundLimits.value("tree-radius")
+        * OutsideDomainException.within("stem diameter in m", stem, Double.MIN_VALUE, 1.25);
+  }
+
+  private static double positive(String quantity, double value) {
+    return OutsideDomainException.within(quantity, value, Double.MIN_VALUE, Double.MAX_VALUE);
+  }
+}
