@@ -62,8 +62,8 @@ class NutrientsTest {
   }
 
   // NU08: Millet and others, 8 to 110 kg, 6.3 kg N fed, 46 % kept [read]: 3.40 kg excreted. They
-  // measured 28 g kept for each kg of gain, and the balance takes 25, so it says more is left; 5.4 is
-  // the top of the published tables.
+  // measured 28 g kept for each kg of gain; the balance takes 25, so it says more is left. The top
+  // of the published tables is 5.4.
   @Test
   void the_balance_of_a_modern_pig_is_not_below_what_was_measured() {
     double measured = 6.3 * (1 - 0.46);
