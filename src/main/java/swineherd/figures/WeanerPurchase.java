@@ -1,0 +1,93 @@
+package swineherd.figures;
+
+import swineherd.rulebook.Table;
+
+/** Judging weaned pigs that are offered: age, weight, price, and how strangers settle. */
+public final class WeanerPurchase {
+  private WeanerPurchase() {}
+
+  /** What age and weight say of an offered pig. */
+  public enum Offer {
+    /** Under six weeks: do not buy. */
+    TOO_YOUNG,
+    /** Light for its age: ask why; a lower price, or none of it. */
+    LIGHT,
+    USUAL,
+    /** Heavy for its age: a good pig, or older than was said. */
+    HEAVY
+  }
+
+  /** What share of the whole cash cost the pig's price is. */
+  public enum Price {
+    LOW,
+    USUAL,
+    HIGH,
+    /** Above 30 % of the cash cost. */
+    VERY_HIGH
+  }
+
+  /**
+   * Judges an offered pig.
+   *
+   * @param ageWeeks age in weeks, 0 to 30
+   * @param kg live weight in kg, 0 to 100
+   * @param usualKg usual weights in kg of its class at that age; at 8 weeks the range of the class
+   *     table
+   * @throws OutsideDomainException if age or weight is outside
+   */
+  public static Offer offer(double ageWeeks, double kg, Band usualKg) {
+    OutsideDomainException.within("age in weeks", ageWeeks, 0, 30);
+    OutsideDomainException.within("live weight in kg", kg, 0, 100);
+    if (ageWeeks < limit("youngest")) {
+      return Offer.TOO_YOUNG;
+    }
+    if (kg < usualKg.low()) {
+      return Offer.LIGHT;
+    }
+    return kg > usualKg.high() ? Offer.HEAVY : Offer.USUAL;
+  }
+
+  /** Whether too few pigs are planned: never one alone. */
+  public static boolean tooFew(int pigs) {
+    return pigs < limit("fewest");
+  }
+
+  /**
+   * Judges a price by its share of the expected cash cost: 15 to 25 % is usual, 20 to 23 % in small
+   * published budgets.
+   *
+   * @param price price of one weaned pig, 0 or more
+   * @param cashCost whole cash cost of one pig, its price included, above 0 and not less than the
+   *     price
+   * @throws OutsideDomainException if one is outside
+   */
+  public static Price price(double price, double cashCost) {
+    double percent = Carcass.percentOf(price, cashCost);
+    if (percent < limit("price-low")) {
+      return Price.LOW;
+    }
+    if (percent <= limit("price-high")) {
+      return Price.USUAL;
+    }
+    return percent <= limit("price-alarm") ? Price.HIGH : Price.VERY_HIGH;
+  }
+
+  /**
+   * Share of the first five days' fights between strangers that is still to come, in percent
+   * (mixing-fights-study, pigs of 25-30 kg).
+   *
+   * @param daysTogether whole days since they were penned together, 0 to 5
+   * @throws OutsideDomainException if it is outside
+   */
+  public static double fightsToCome(int daysTogether) {
+    OutsideDomainException.within("days together", daysTogether, 0, 5);
+    return Table.named("mixing-fights").rows().stream()
+        .filter(row -> row.number("day") > daysTogether)
+        .mapToDouble(row -> row.number("share"))
+        .sum();
+  }
+
+  private static double limit(String key) {
+    return Table.named("purchase").row(key).number("value");
+  }
+}
