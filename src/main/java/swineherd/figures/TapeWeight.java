@@ -32,7 +32,7 @@ public final class TapeWeight {
   private TapeWeight() {}
 
   /** What the pig is like, as far as an equation from girth alone cares. */
-  public enum Type {
+  public enum PigType {
     /** Modern meat crosses, fed to appetite. */
     MODERN,
     /** Traditional meat pigs kept outdoors, lean for their length. */
@@ -107,7 +107,7 @@ public final class TapeWeight {
    * @throws OutsideDomainException for lard and pot-bellied pigs, for which no equation is known,
    *     and outside the weights an equation was made on
    */
-  public static FromGirth fromGirth(double girthM, Type type) {
+  public static FromGirth fromGirth(double girthM, PigType type) {
     List<String> equations =
         switch (type) {
           case MODERN -> List.of("kansas");
