@@ -3,9 +3,8 @@ package swineherd.figures;
 import swineherd.rulebook.Table;
 
 /**
- * What keeping a pig to a heavier weight changes, by the review of heavy market pigs
- * (tas-2017-heavy-pigs; table {@code slaughter-traits}). For modern lean pigs of 100 to 150 kg
- * only.
+ * What keeping a pig to a heavier weight changes, by the review of heavy market pigs (tas-2017;
+ * table {@code slaughter-traits}). For modern lean pigs of 100 to 150 kg only.
  */
 public final class HeavierPig {
   private static final double FROM = 100;

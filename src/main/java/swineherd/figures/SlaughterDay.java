@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 
 /**
  * The last days: when to book, when to take the feed away, and whether the weather allows a home
@@ -124,13 +125,20 @@ public final class SlaughterDay {
    * Day by which the place should be booked: better still on the day the pigs are bought.
    *
    * @param kill the likely day of slaughter
-   * @param place row of {@code booking}: {@code us}, {@code uk}, {@code eu}; anything else counts
-   *     as the longest
+   * @param country where the pigs are; null, where it is not known, counts as the longest
    */
-  public static LocalDate bookBy(LocalDate kill, String place) {
-    Table booking = Table.named("booking");
-    Table.Row row = booking.row(booking.has(place) ? place : "other");
-    return kill.minusWeeks((long) row.number("weeks"));
+  public static LocalDate bookBy(LocalDate kill, Country country) {
+    return kill.minusWeeks((long) Table.named("booking").row(bookingRow(country)).number("weeks"));
+  }
+
+  private static String bookingRow(Country country) {
+    if (country == Country.UNITED_STATES) {
+      return "united-states";
+    }
+    if (country != null && country.isUnitedKingdom()) {
+      return "united-kingdom";
+    }
+    return country != null && country.isEuropeanUnion() ? "european-union" : "other";
   }
 
   private static double weather(String key) {

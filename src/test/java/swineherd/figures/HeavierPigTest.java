@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class HeavierPigTest {
-  @ParameterizedTest(name = "YD11 tas-2017-heavy-pigs [read]: {0} changes by {1} over 20 kg")
+  @ParameterizedTest(name = "YD11 tas-2017 [read]: {0} changes by {1} over 20 kg")
   @CsvSource({"carcass-yield, 0.82", "backfat, 3.6", "fat-free-lean, -1.56"})
   void twenty_kilograms_change_the_carcass(String trait, double change) {
     assertThat(HeavierPig.change(trait, 110, 130)).isCloseTo(change, within(0.01));

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import swineherd.figures.SlaughterDay.Fast;
 import swineherd.figures.SlaughterDay.FeedOff;
 import swineherd.figures.SlaughterDay.Hanging;
+import swineherd.setup.Country;
 
 class SlaughterDayTest {
   private static final LocalDateTime KILL = LocalDateTime.of(2025, 10, 14, 10, 0);
@@ -93,9 +94,15 @@ class SlaughterDayTest {
 
   /** Common practice, no source: 16 weeks in the United States, 2 to 6 in the UK and EU. */
   @ParameterizedTest(name = "{0}: book by {1}")
-  @CsvSource({"us, 2025-06-24", "uk, 2025-09-02", "eu, 2025-09-02", "atlantis, 2025-06-24"})
+  @CsvSource({
+    "UNITED_STATES, 2025-06-24",
+    "WALES, 2025-09-02",
+    "IRELAND, 2025-09-02",
+    "ELSEWHERE, 2025-06-24",
+    ", 2025-06-24"
+  })
   void a_place_is_booked_weeks_ahead_and_the_longest_where_nothing_is_known(
-      String place, LocalDate day) {
-    assertThat(SlaughterDay.bookBy(KILL.toLocalDate(), place)).isEqualTo(day);
+      Country country, LocalDate day) {
+    assertThat(SlaughterDay.bookBy(KILL.toLocalDate(), country)).isEqualTo(day);
   }
 }
