@@ -24,7 +24,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param start the last weight that is known
  * @param checkDays days without growth after the start, 0 to 14: the check after a purchase
  */
-public record Forecast(Growth growth, double sigma, Weighing start, double checkDays) {
+public record Forecast(Growth growth, double sigma, KnownWeight start, double checkDays) {
   /** More deviations than this are taken as certain. */
   private static final double CERTAIN = 8;
 
@@ -55,7 +55,7 @@ public record Forecast(Growth growth, double sigma, Weighing start, double check
       double factor,
       Setting setting,
       int pigs,
-      Weighing start,
+      KnownWeight start,
       boolean justBought) {
     return new Forecast(
         growthClass.growth(factor),
@@ -144,7 +144,7 @@ public record Forecast(Growth growth, double sigma, Weighing start, double check
    * @param later a weight after the start, kg, within what the curve is used for
    * @throws OutsideDomainException if it is not after the start or outside its domain
    */
-  public Reweighing reweighed(Weighing later) {
+  public Reweighing reweighed(KnownWeight later) {
     return Reweighing.of(this, later);
   }
 

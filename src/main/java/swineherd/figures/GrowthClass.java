@@ -134,9 +134,9 @@ public record GrowthClass(
    *
    * @param on the day they are eight weeks old
    */
-  public Weighing usualAtEightWeeks(LocalDate on) {
+  public KnownWeight usualAtEightWeeks(LocalDate on) {
     double sd = (eightWeekKg.high() - eightWeekKg.low()) / 2 / Normal.Z80;
-    return new Weighing(on, eightWeekKg.likely(), sd / eightWeekKg.likely());
+    return new KnownWeight(on, eightWeekKg.likely(), sd / eightWeekKg.likely());
   }
 
   private static double mean(double a, double b) {

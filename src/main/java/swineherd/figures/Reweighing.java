@@ -14,7 +14,11 @@ import java.util.OptionalDouble;
  *     should be looked into
  */
 public record Reweighing(
-    Forecast before, Forecast after, Weighing later, OptionalDouble observedRate, boolean lagging) {
+    Forecast before,
+    Forecast after,
+    KnownWeight later,
+    OptionalDouble observedRate,
+    boolean lagging) {
 
   /** The new rate over the old one: 1 is as expected. */
   public double rateRatio() {
@@ -34,9 +38,9 @@ public record Reweighing(
    * @throws OutsideDomainException if the weight is not after the start, or outside what the curve
    *     is used for
    */
-  static Reweighing of(Forecast before, Weighing later) {
+  static Reweighing of(Forecast before, KnownWeight later) {
     Growth growth = before.growth();
-    Weighing first = before.start();
+    KnownWeight first = before.start();
     growth.inRange("later weight in kg", later.kg());
     double days =
         OutsideDomainException.within(

@@ -1,7 +1,6 @@
 package swineherd.figures;
 
 import java.time.LocalDate;
-<<<<<<< HEAD
 import swineherd.rulebook.Table;
 
 /**
@@ -51,45 +50,5 @@ public record Weighing(LocalDate on, double kg, Means by) {
     private Table.Row row() {
       return Table.named("weighing").row(key);
     }
-=======
-
-/**
- * The weight of a pig, or the mean of a group, on a day.
- *
- * @param on day of the weighing
- * @param kg live weight, kg
- * @param error standard deviation of the weight, as a share of it, 0.005 to 0.5
- */
-public record Weighing(LocalDate on, double kg, double error) {
-  /**
-   * @throws OutsideDomainException if the weight is not 1 to 400 kg or the error outside its domain
-   */
-  public Weighing {
-    OutsideDomainException.within("live weight in kg", kg, 1, 400);
-    OutsideDomainException.within("weighing error as a share", error, 0.005, 0.5);
-  }
-
-  /**
-   * A weight with the error that is usual for how it was found.
-   *
-   * @param kg live weight, kg, 1 to 400
-   * @throws OutsideDomainException if the weight is outside its domain
-   */
-  public static Weighing by(Method method, LocalDate on, double kg) {
-    return new Weighing(on, kg, GrowthFactors.likely(method.key));
-  }
-
-  /** How a weight was found. */
-  public enum Method {
-    SCALE("weighed-scale"),
-    TAPE("weighed-tape"),
-    GUESS("weighed-guess");
-
-    private final String key;
-
-    Method(String key) {
-      this.key = key;
-    }
->>>>>>> 28f3941 (Growth: classes, breeds, forecast of dates and weights, re-weighing, checked against published trials)
   }
 }

@@ -2,6 +2,7 @@ package swineherd.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static swineherd.figures.ForecastTest.known;
 
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
@@ -133,7 +134,7 @@ class DietoxTest {
             1,
             Forecast.Setting.MEASURED,
             1,
-            Weighing.by(Weighing.Method.SCALE, FIRST_WEEK, startKg),
+            known(Weighing.Means.SCALE, FIRST_WEEK, startKg),
             false)
         .weightOn(FIRST_WEEK.plusWeeks(week - 1));
   }

@@ -25,7 +25,7 @@ class ForecastTest {
         0.86,
         Forecast.Setting.DESCRIBED,
         3,
-        Weighing.by(Weighing.Method.GUESS, DAY, 18),
+        known(Weighing.Means.GUESS, DAY, 18),
         false);
   }
 
@@ -59,7 +59,7 @@ class ForecastTest {
             factor,
             Forecast.Setting.DESCRIBED,
             pigs,
-            Weighing.by(Weighing.Method.GUESS, DAY, start),
+            known(Weighing.Means.GUESS, DAY, start),
             false);
     Band days = forecast.daysTo(target);
     assertThat(days.low()).as(id).isCloseTo(early, within(tolerance));
@@ -89,7 +89,7 @@ class ForecastTest {
             0.86,
             Forecast.Setting.DESCRIBED,
             3,
-            Weighing.by(Weighing.Method.GUESS, DAY, 18),
+            known(Weighing.Means.GUESS, DAY, 18),
             true);
     assertThat(bought.daysTo(110).likely())
         .isCloseTo(threeGilts().daysTo(110).likely() + 4, within(1e-6));
@@ -130,7 +130,7 @@ class ForecastTest {
             0.86,
             Forecast.Setting.DESCRIBED,
             1,
-            new Weighing(DAY, start, error),
+            new KnownWeight(DAY, start, error),
             false);
     Band days = forecast.daysTo(target);
     int middle = (int) Math.ceil(days.likely());
@@ -261,7 +261,7 @@ class ForecastTest {
     assertThatThrownBy(
             () -> Forecast.sigma(GrowthClass.unknownBreed(), Forecast.Setting.MEASURED, 0))
         .isInstanceOf(OutsideDomainException.class);
-    assertThatThrownBy(() -> Weighing.by(Weighing.Method.SCALE, DAY, 0))
+    assertThatThrownBy(() -> known(Weighing.Means.SCALE, DAY, 0))
         .isInstanceOf(OutsideDomainException.class);
   }
 
@@ -277,6 +277,10 @@ class ForecastTest {
     assertThat(Arrays.stream(sigmas).boxed().toList()).isSorted().doesNotHaveDuplicates();
   }
 
+  static KnownWeight known(Weighing.Means by, LocalDate on, double kg) {
+    return KnownWeight.of(new Weighing(on, kg, by));
+  }
+
   static Forecast any(RandomGenerator random, String key) {
     GrowthClass growthClass = GrowthClass.named(key);
     double start =
@@ -286,8 +290,8 @@ class ForecastTest {
         random.nextDouble(0.6, 1.1),
         oneOf(random, List.of(Forecast.Setting.values())),
         random.nextInt(1, 12),
-        Weighing.by(
-            oneOf(random, List.of(Weighing.Method.values())),
+        known(
+            oneOf(random, List.of(Weighing.Means.values())),
             DAY,
             Math.max(start, growthClass.lowestKg())),
         random.nextBoolean());

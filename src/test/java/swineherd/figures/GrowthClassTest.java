@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static swineherd.figures.ForecastTest.known;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -64,7 +65,7 @@ class GrowthClassTest {
             factor,
             Forecast.Setting.DESCRIBED,
             100,
-            Weighing.by(Weighing.Method.SCALE, DAY, start),
+            known(Weighing.Means.SCALE, DAY, start),
             false);
     Band band = forecast.weightOn(DAY.plusDays(days));
     assertThat(published).as(source).isBetween(band.low(), band.high());
@@ -198,7 +199,7 @@ class GrowthClassTest {
 
   @Test
   void the_usual_eight_week_weight_carries_the_error_of_its_range() {
-    Weighing weaner = GrowthClass.named("modern-cross").usualAtEightWeeks(DAY);
+    KnownWeight weaner = GrowthClass.named("modern-cross").usualAtEightWeeks(DAY);
     assertThat(weaner.kg()).isEqualTo(18);
     // 4 kg either way holds eight in ten: 4 / 1.2816 / 18 [derived]
     assertThat(weaner.error()).isCloseTo(0.1734, within(0.0001));
@@ -213,7 +214,7 @@ class GrowthClassTest {
       assertThat(c.eightWeekKg().low()).isGreaterThanOrEqualTo(growth.lowestKg());
       assertThat(c.slaughterMostKg()).isLessThanOrEqualTo(growth.highestKg());
       assertThat(growth.daysBetween(c.eightWeekKg().low(), c.slaughterToKg())).isPositive();
-      Weighing start = c.usualAtEightWeeks(DAY);
+      KnownWeight start = c.usualAtEightWeeks(DAY);
       assertThat(
               Forecast.of(c, 1, Forecast.Setting.UNKNOWN_DIET, 1, start, true)
                   .datesOf(c.slaughterFromKg())

@@ -3,6 +3,7 @@ package swineherd.figures;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static swineherd.figures.ForecastTest.known;
 
 import java.time.LocalDate;
 import java.util.random.RandomGenerator;
@@ -15,24 +16,24 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ReweighingTest {
   private static final LocalDate DAY = LocalDate.of(2027, 4, 24);
 
-  private static Forecast gilts(Weighing.Method method) {
+  private static Forecast gilts(Weighing.Means method) {
     return Forecast.of(
         GrowthClass.named("modern-cross"),
         0.86,
         Forecast.Setting.DESCRIBED,
         3,
-        Weighing.by(method, DAY, 18),
+        known(method, DAY, 18),
         false);
   }
 
-  private static Weighing taped(int day, double kg) {
-    return Weighing.by(Weighing.Method.TAPE, DAY.plusDays(day), kg);
+  private static KnownWeight taped(int day, double kg) {
+    return known(Weighing.Means.TAPE, DAY.plusDays(day), kg);
   }
 
   @Test
   void U05_a_taped_weight_changes_the_rate_as_worked_by_hand() {
     // both weights with the tape's 5 %; [derived], 1 %
-    Reweighing taped = gilts(Weighing.Method.TAPE).reweighed(taped(42, 40));
+    Reweighing taped = gilts(Weighing.Means.TAPE).reweighed(taped(42, 40));
     assertThat(taped.observedRate().orElseThrow())
         .isCloseTo(0.008953, Percentage.withPercentage(1));
     assertThat(taped.after().growth().ratePerDay())
@@ -47,8 +48,8 @@ class ReweighingTest {
 
   @Test
   void a_guess_at_the_start_lets_a_later_weight_count_for_less() {
-    Reweighing guessed = gilts(Weighing.Method.GUESS).reweighed(taped(42, 40));
-    Reweighing taped = gilts(Weighing.Method.TAPE).reweighed(taped(42, 40));
+    Reweighing guessed = gilts(Weighing.Means.GUESS).reweighed(taped(42, 40));
+    Reweighing taped = gilts(Weighing.Means.TAPE).reweighed(taped(42, 40));
     assertThat(guessed.after().sigma()).isGreaterThan(taped.after().sigma());
     assertThat(guessed.after().growth().ratePerDay())
         .isBetween(taped.after().growth().ratePerDay(), guessed.before().growth().ratePerDay());
@@ -62,7 +63,7 @@ class ReweighingTest {
             0.86,
             Forecast.Setting.DESCRIBED,
             3,
-            Weighing.by(Weighing.Method.SCALE, DAY, 18),
+            known(Weighing.Means.SCALE, DAY, 18),
             true);
     double expected = bought.weightOn(DAY.plusDays(42)).likely();
     assertThat(bought.reweighed(taped(42, expected)).rateRatio()).isCloseTo(1, within(1e-9));
@@ -76,9 +77,9 @@ class ReweighingTest {
     for (int i = 0; i < 300; i++) {
       Forecast forecast = ForecastTest.any(random, "modern-cross");
       int days = random.nextInt(30, 60);
-      Weighing expected =
-          Weighing.by(
-              Weighing.Method.SCALE,
+      KnownWeight expected =
+          known(
+              Weighing.Means.SCALE,
               DAY.plusDays(days),
               forecast.weightOn(DAY.plusDays(days)).likely());
       Reweighing reweighing = forecast.reweighed(expected);
@@ -101,7 +102,7 @@ class ReweighingTest {
     double last = Double.MAX_VALUE;
     for (double kg = 30; kg <= 60; kg += 0.5) {
       double days =
-          gilts(Weighing.Method.SCALE).reweighed(taped(42, kg)).after().daysTo(110).likely();
+          gilts(Weighing.Means.SCALE).reweighed(taped(42, kg)).after().daysTo(110).likely();
       assertThat(days).isLessThan(last);
       last = days;
     }
@@ -110,14 +111,13 @@ class ReweighingTest {
   @Test
   void several_weighings_are_taken_one_after_another_and_come_to_the_true_rate() {
     // pigs that truly grow at 0.85 of the expected rate, weighed on a scale each four weeks
-    Forecast forecast = gilts(Weighing.Method.SCALE);
+    Forecast forecast = gilts(Weighing.Means.SCALE);
     Growth truth = forecast.growth().withRate(0.85 * forecast.growth().ratePerDay());
     double off = 1;
     for (int day = 28; day <= 112; day += 28) {
       forecast =
           forecast
-              .reweighed(
-                  Weighing.by(Weighing.Method.SCALE, DAY.plusDays(day), truth.weightAfter(18, day)))
+              .reweighed(known(Weighing.Means.SCALE, DAY.plusDays(day), truth.weightAfter(18, day)))
               .after();
       double nowOff = forecast.growth().ratePerDay() / truth.ratePerDay() - 1;
       assertThat(nowOff).isBetween(0.0, off);
@@ -130,7 +130,7 @@ class ReweighingTest {
 
   @Test
   void two_weights_close_together_say_nothing_about_the_rate() {
-    Reweighing soon = gilts(Weighing.Method.TAPE).reweighed(taped(13, 24));
+    Reweighing soon = gilts(Weighing.Means.TAPE).reweighed(taped(13, 24));
     assertThat(soon.observedRate()).isEmpty();
     assertThat(soon.after()).isEqualTo(soon.before());
     assertThat(soon.lagging()).isFalse();
@@ -138,8 +138,8 @@ class ReweighingTest {
 
   @Test
   void a_scale_replaces_a_guess_at_once() {
-    Weighing weighed = Weighing.by(Weighing.Method.SCALE, DAY.plusDays(3), 14);
-    Reweighing soon = gilts(Weighing.Method.GUESS).reweighed(weighed);
+    KnownWeight weighed = known(Weighing.Means.SCALE, DAY.plusDays(3), 14);
+    Reweighing soon = gilts(Weighing.Means.GUESS).reweighed(weighed);
     assertThat(soon.observedRate()).isEmpty();
     assertThat(soon.after().start()).isEqualTo(weighed);
     assertThat(soon.after().growth()).isEqualTo(soon.before().growth());
@@ -149,14 +149,14 @@ class ReweighingTest {
   @Test
   void pigs_far_behind_are_said_to_lag() {
     // a third of the expected gain
-    Reweighing poor = gilts(Weighing.Method.SCALE).reweighed(taped(42, 27));
+    Reweighing poor = gilts(Weighing.Means.SCALE).reweighed(taped(42, 27));
     assertThat(poor.rateRatio()).isLessThan(0.80);
     assertThat(poor.lagging()).isTrue();
   }
 
   @Test
   void pigs_that_stand_still_lag_although_the_gain_is_too_small_for_a_rate() {
-    Reweighing still = gilts(Weighing.Method.SCALE).reweighed(taped(42, 18.5));
+    Reweighing still = gilts(Weighing.Means.SCALE).reweighed(taped(42, 18.5));
     assertThat(still.observedRate()).isEmpty();
     assertThat(still.lagging()).isTrue();
     assertThat(still.after().start().kg()).isEqualTo(18.5);
@@ -165,11 +165,11 @@ class ReweighingTest {
 
   @Test
   void a_weight_from_before_the_start_is_refused() {
-    assertThatThrownBy(() -> gilts(Weighing.Method.SCALE).reweighed(taped(-1, 20)))
+    assertThatThrownBy(() -> gilts(Weighing.Means.SCALE).reweighed(taped(-1, 20)))
         .isInstanceOf(OutsideDomainException.class);
-    assertThatThrownBy(() -> gilts(Weighing.Method.SCALE).reweighed(taped(0, 20)))
+    assertThatThrownBy(() -> gilts(Weighing.Means.SCALE).reweighed(taped(0, 20)))
         .isInstanceOf(OutsideDomainException.class);
-    assertThatThrownBy(() -> gilts(Weighing.Method.SCALE).reweighed(taped(200, 200)))
+    assertThatThrownBy(() -> gilts(Weighing.Means.SCALE).reweighed(taped(200, 200)))
         .isInstanceOf(OutsideDomainException.class);
   }
 }
