@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 
 /**
  * How far pigs and what comes with them stay from water, from {@code rules/tables/distances.csv}.
@@ -37,13 +38,13 @@ public final class Distances {
   /**
    * How a distance stands.
    *
-   * @param country key such as {@code england}, or null if it is not known: no law is guessed
+   * @param country null if it is not known: no law is guessed
    * @param metres between the two
    * @throws OutsideDomainException if metres are below 0
    */
-  public static Separation check(String country, Water water, Thing thing, double metres) {
+  public static Separation check(Country country, Water water, Thing thing, double metres) {
     OutsideDomainException.within("distance in m", metres, 0, Double.MAX_VALUE);
-    List<String> rules = Country.rulesOf(country);
+    List<String> rules = Jurisdiction.of(country);
     List<Table.Row> rows =
         Table.named("distances").rows().stream()
             .filter(row -> row.text("water").equals(key(water)))

@@ -3,15 +3,15 @@ package swineherd.figures;
 import java.util.List;
 import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 
 /**
  * The floor that law and codes of practice ask for each weaned pig kept in a group, from {@code
  * rules/tables/floor-area-law.csv}. Unobstructed floor: what a trough, hopper or post takes does
  * not count. A pig that outgrows its class needs the area of the next one at once.
  *
- * <p>Countries are keys such as {@code england}, {@code germany} or {@code united-states}; null
- * stands for not known. A country that is not in the table gets no figure; none is guessed. Law
- * changes: check the current text.
+ * <p>A country may be null, not known. A country that is not in the table gets no figure; none is
+ * guessed. Law changes: check the current text.
  */
 public final class FloorArea {
   private FloorArea() {}
@@ -20,29 +20,29 @@ public final class FloorArea {
    * Least area by law in m2 for each pig; where both a member state and the European Union have a
    * figure, the larger.
    *
-   * @param country key, or null
+   * @param country null if it is not known
    * @param weight live weight in kg, more than 0
    * @return empty if no law is known here
    */
-  public static OptionalDouble law(String country, double weight) {
-    return largest(Country.rulesOf(country), weight, true);
+  public static OptionalDouble law(Country country, double weight) {
+    return largest(Jurisdiction.of(country), weight, true);
   }
 
   /**
    * Area in m2 for each pig that the country's code of practice or handbook asks for, where it is
    * not law.
    *
-   * @param country key, or null
+   * @param country null if it is not known
    * @param weight live weight in kg, 5 to 150
    * @return empty if none is known here
    * @throws OutsideDomainException for a weight outside the domain of a code that is a formula
    */
-  public static OptionalDouble code(String country, double weight) {
-    String formula = "code-" + country;
+  public static OptionalDouble code(Country country, double weight) {
+    String formula = country == null ? "" : "code-" + country.key();
     if (Table.named("space-factors").has(formula)) {
       return OptionalDouble.of(Allometry.named(formula).area(weight));
     }
-    return largest(Country.rulesOf(country), weight, false);
+    return largest(Jurisdiction.of(country), weight, false);
   }
 
   /**
@@ -61,12 +61,12 @@ public final class FloorArea {
   /**
    * Greatest live weight in kg at which an area still meets the law.
    *
-   * @param country key, or null
+   * @param country null if it is not known
    * @param area m2 for each pig, unobstructed
    * @return infinity if it meets it at every weight, 0 if at none; empty if no law is known here
    */
-  public static OptionalDouble weightLimit(String country, double area) {
-    List<String> rules = Country.rulesOf(country);
+  public static OptionalDouble weightLimit(Country country, double area) {
+    List<String> rules = Jurisdiction.of(country);
     return Table.named("floor-area-law").rows().stream()
         .filter(row -> isLaw(row) && rules.contains(row.text("rule")))
         .mapToDouble(

@@ -1,6 +1,7 @@
 package swineherd.figures;
 
 import swineherd.rulebook.Table;
+import swineherd.setup.Place.Soil;
 import swineherd.units.Dimension;
 
 /**
@@ -20,17 +21,6 @@ public final class Pasture {
   private static final double HEAVIEST = 150;
 
   private Pasture() {}
-
-  /** What the pigs walk on. */
-  public enum Ground {
-    FREE_DRAINING,
-    /** Carries half the pigs. */
-    WET_CLAY;
-
-    private double times() {
-      return this == WET_CLAY ? GroundLimits.value("wet-clay") : 1;
-    }
-  }
 
   /**
    * What a group asks of the ground, in pig-days of a 67 kg pig.
@@ -55,17 +45,21 @@ public final class Pasture {
   /**
    * Green while grass should live through the season (2.7 m2 and more for each pig-day, which is a
    * load of 0.37), red where it will be gone (a load above 0.75); on wet clay at half of that.
+   *
+   * @param soil null if it is not known, and then counted as one that drains
    */
-  public static Signal signal(double pigDays, double area, Ground ground) {
-    if (load(pigDays, area) * ground.times() > GroundLimits.value("bare-load")) {
+  public static Signal signal(double pigDays, double area, Soil soil) {
+    if (load(pigDays, area) * timesOnClay(soil) > GroundLimits.value("bare-load")) {
       return Signal.RED;
     }
-    return area < areaNeeded(pigDays, ground) ? Signal.AMBER : Signal.GREEN;
+    return area < areaNeeded(pigDays, soil) ? Signal.AMBER : Signal.GREEN;
   }
 
   /** Least m2 on which grass should live through the season. */
-  public static double areaNeeded(double pigDays, Ground ground) {
-    return positive("pig-days", pigDays) * GroundLimits.value("area-per-pig-day") * ground.times();
+  public static double areaNeeded(double pigDays, Soil soil) {
+    return positive("pig-days", pigDays)
+        * GroundLimits.value("area-per-pig-day")
+        * timesOnClay(soil);
   }
 
   /**
@@ -75,10 +69,10 @@ public final class Pasture {
    * @param meanWeight of one pig in kg, 10 to 150
    * @throws OutsideDomainException outside those
    */
-  public static double daysUntilBare(int pigs, double meanWeight, double area, Ground ground) {
+  public static double daysUntilBare(int pigs, double meanWeight, double area, Soil soil) {
     return GroundLimits.value("bare-load")
         * positive("area in m2", area)
-        / (pigDays(pigs, 1, meanWeight) * ground.times());
+        / (pigDays(pigs, 1, meanWeight) * timesOnClay(soil));
   }
 
   /**
@@ -92,11 +86,11 @@ public final class Pasture {
    * @throws OutsideDomainException outside those
    */
   public static Rotation rotation(
-      int pigs, double meanWeight, double stay, double rest, int passes, Ground ground) {
+      int pigs, double meanWeight, double stay, double rest, int passes, Soil soil) {
     OutsideDomainException.within("passes", passes, 1, Integer.MAX_VALUE);
     double resting = Math.ceil(positive("days of rest", rest) / positive("days of stay", stay));
     return new Rotation(
-        (int) resting + 1, passes * areaNeeded(pigDays(pigs, stay, meanWeight), ground));
+        (int) resting + 1, passes * areaNeeded(pigDays(pigs, stay, meanWeight), soil));
   }
 
   /**
@@ -192,6 +186,11 @@ public final class Pasture {
   public static double treeRadius(double stem) {
     return GroundLimits.value("tree-radius")
         * OutsideDomainException.within("stem diameter in m", stem, Double.MIN_VALUE, 1.25);
+  }
+
+  /** Wet clay carries half the pigs. */
+  private static double timesOnClay(Soil soil) {
+    return soil == Soil.WET_CLAY ? GroundLimits.value("wet-clay") : 1;
   }
 
   private static double positive(String quantity, double value) {

@@ -1,6 +1,7 @@
 package swineherd.figures;
 
 import java.util.OptionalDouble;
+import swineherd.setup.Country;
 
 /**
  * Room for pigs that are always in: a shed, or a pen on concrete. Areas are m2 of unobstructed
@@ -32,13 +33,13 @@ public final class Space {
    * <p>This is about floor for a group. A lone pig is asked for {@link #single} besides, which is
    * more than two pigs together need in some weight classes: the law sees to it that it can turn.
    *
-   * @param country key such as {@code england}, or null if it is not known: no law is guessed
+   * @param country null if it is not known: no law is guessed
    * @param pigs in the pen, 1 or more
    * @param area m2 of the whole pen, without what trough, hopper and posts take; more than 0
    * @param weight of one pig in kg when it leaves, 5 to 150
    * @throws OutsideDomainException outside those
    */
-  public static Pen pen(String country, int pigs, double area, double weight) {
+  public static Pen pen(Country country, int pigs, double area, double weight) {
     OutsideDomainException.within("number of pigs", pigs, 1, Integer.MAX_VALUE);
     OutsideDomainException.within("area in m2", area, Double.MIN_VALUE, Double.MAX_VALUE);
     return new Pen(
@@ -52,12 +53,12 @@ public final class Space {
   /**
    * Whole floor in m2 for a group: what to build, not what is just legal.
    *
-   * @param country key such as {@code england}, or null if it is not known
+   * @param country null if it is not known
    * @param pigs 1 or more
    * @param weight of one pig in kg when it leaves, 5 to 150
    * @throws OutsideDomainException outside those
    */
-  public static double targetArea(String country, int pigs, double weight) {
+  public static double targetArea(Country country, int pigs, double weight) {
     return pigs * pen(country, pigs, 1, weight).target();
   }
 

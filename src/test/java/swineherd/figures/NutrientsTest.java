@@ -8,7 +8,9 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import swineherd.setup.Country;
 import swineherd.units.Dimension;
 
 /** Excretion against worked examples of the balance, law, and published tables. */
@@ -126,21 +128,21 @@ class NutrientsTest {
 
   @ParameterizedTest(name = "{0}: {1} of {2} at {3} m from {4}: {5}, law broken {6} ({7})")
   @CsvSource({
-    "NU09, england, FEEDER, 40, DRINKING_WATER, RED, true, farming rules 50 m [read]",
-    "edge, england, FEEDER, 50, DRINKING_WATER, AMBER, false, 60 m advised: judgement",
-    "ditch, england, FEEDER, 9, OPEN_WATER, RED, true, farming rules 10 m [read]",
-    "mud, england, PEN, 4, OPEN_WATER, RED, true, no trodden-up ground within 5 m [read]",
-    "pen, england, PEN, 40, DRINKING_WATER, AMBER, false, 50 m advised: judgement",
-    "no law here, canada, FEEDER, 40, DRINKING_WATER, AMBER, false, judgement",
+    "NU09, ENGLAND, FEEDER, 40, DRINKING_WATER, RED, true, farming rules 50 m [read]",
+    "edge, ENGLAND, FEEDER, 50, DRINKING_WATER, AMBER, false, 60 m advised: judgement",
+    "ditch, ENGLAND, FEEDER, 9, OPEN_WATER, RED, true, farming rules 10 m [read]",
+    "mud, ENGLAND, PEN, 4, OPEN_WATER, RED, true, no trodden-up ground within 5 m [read]",
+    "pen, ENGLAND, PEN, 40, DRINKING_WATER, AMBER, false, 50 m advised: judgement",
+    "no law here, CANADA, FEEDER, 40, DRINKING_WATER, AMBER, false, judgement",
     "no country, , FEEDER, 29, DRINKING_WATER, RED, false, judgement",
-    "us pen, united-states, PEN, 30.2, DRINKING_WATER, RED, false, 100 ft [read]",
-    "us heap, united-states, HEAP, 80, DRINKING_WATER, AMBER, false, 300 ft Missouri EQ219 [read]",
-    "far, united-states, HEAP, 92, DRINKING_WATER, GREEN, false, 300 ft Missouri EQ219 [read]",
-    "wallow, england, WALLOW, 15, OPEN_WATER, AMBER, false, judgement"
+    "us pen, UNITED_STATES, PEN, 30.2, DRINKING_WATER, RED, false, 100 ft [read]",
+    "us heap, UNITED_STATES, HEAP, 80, DRINKING_WATER, AMBER, false, 300 ft Missouri EQ219 [read]",
+    "far, UNITED_STATES, HEAP, 92, DRINKING_WATER, GREEN, false, 300 ft Missouri EQ219 [read]",
+    "wallow, ENGLAND, WALLOW, 15, OPEN_WATER, AMBER, false, judgement"
   })
   void water_is_kept_clear_of_pigs(
       String id,
-      String country,
+      Country country,
       Distances.Thing thing,
       double metres,
       Distances.Water water,
@@ -153,8 +155,8 @@ class NutrientsTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @ValueSource(strings = {"england", "united-states", "atlantis"})
-  void every_pair_has_a_distance_and_no_law_is_less_than_the_hard_line(String country) {
+  @EnumSource
+  void every_pair_has_a_distance_and_no_law_is_less_than_the_hard_line(Country country) {
     for (Distances.Water water : Distances.Water.values()) {
       for (Distances.Thing thing : Distances.Thing.values()) {
         Distances.Separation there = Distances.check(country, water, thing, 0);

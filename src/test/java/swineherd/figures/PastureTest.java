@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import swineherd.figures.Pasture.Ground;
 import swineherd.figures.Pasture.Stocking;
+import swineherd.setup.Place.Soil;
 import swineherd.units.Dimension;
 
 /**
@@ -54,13 +54,13 @@ class PastureTest {
       String source) {
     double pigDays = Pasture.pigDays(pigs, days, TRIAL_PIG);
     assertThat(Pasture.load(pigDays, area)).isCloseTo(load, within(tolerance));
-    assertThat(Pasture.signal(pigDays, area, Ground.FREE_DRAINING)).isEqualTo(signal);
+    assertThat(Pasture.signal(pigDays, area, Soil.LOAM)).isEqualTo(signal);
   }
 
   // PA05 [derived]
   @Test
   void four_pigs_for_a_season_want_a_quarter_of_an_acre() {
-    double area = Pasture.areaNeeded(Pasture.pigDays(4, 100, TRIAL_PIG), Ground.FREE_DRAINING);
+    double area = Pasture.areaNeeded(Pasture.pigDays(4, 100, TRIAL_PIG), Soil.LOAM);
     assertThat(area).isCloseTo(1080, within(1.0));
     assertThat(Dimension.AREA.fromBase(area, "ac")).isCloseTo(0.267, within(0.001));
   }
@@ -68,28 +68,27 @@ class PastureTest {
   @ParameterizedTest(name = "PA06: rest {0} d, stay {1} d: {2} paddocks [derived]")
   @CsvSource({"60, 7, 10", "30, 3, 11", "90, 7, 14"})
   void paddocks_cover_the_rest_and_the_one_in_use(double rest, double stay, int paddocks) {
-    Pasture.Rotation rotation = Pasture.rotation(4, TRIAL_PIG, stay, rest, 1, Ground.FREE_DRAINING);
+    Pasture.Rotation rotation = Pasture.rotation(4, TRIAL_PIG, stay, rest, 1, Soil.LOAM);
     assertThat(rotation.paddocks()).isEqualTo(paddocks);
   }
 
   // PA07 [derived]: ten of these, 756 m2, last 70 days at one pass
   @Test
   void a_paddock_for_four_pigs_and_a_week_is_75_m2() {
-    Pasture.Rotation rotation = Pasture.rotation(4, TRIAL_PIG, 7, 60, 1, Ground.FREE_DRAINING);
+    Pasture.Rotation rotation = Pasture.rotation(4, TRIAL_PIG, 7, 60, 1, Soil.LOAM);
     assertThat(rotation.areaOfOne()).isCloseTo(75.6, within(0.1));
     assertThat(rotation.area()).isCloseTo(756, within(1.0));
-    assertThat(Pasture.rotation(4, TRIAL_PIG, 7, 60, 2, Ground.FREE_DRAINING).areaOfOne())
+    assertThat(Pasture.rotation(4, TRIAL_PIG, 7, 60, 2, Soil.LOAM).areaOfOne())
         .isCloseTo(151.2, within(0.2));
   }
 
   @Test
   void ground_is_bare_on_the_day_its_load_reaches_the_red_line() {
     // judgement: 0.75 pig-days per m2, so 400 m2 last four pigs 75 days
-    assertThat(Pasture.daysUntilBare(4, TRIAL_PIG, 400, Ground.FREE_DRAINING))
-        .isCloseTo(75, within(1e-9));
-    assertThat(Pasture.daysUntilBare(4, TRIAL_PIG, 400, Ground.WET_CLAY))
+    assertThat(Pasture.daysUntilBare(4, TRIAL_PIG, 400, Soil.LOAM)).isCloseTo(75, within(1e-9));
+    assertThat(Pasture.daysUntilBare(4, TRIAL_PIG, 400, Soil.WET_CLAY))
         .isCloseTo(37.5, within(1e-9));
-    assertThat(Pasture.daysUntilBare(4, TRIAL_PIG / 2, 400, Ground.FREE_DRAINING))
+    assertThat(Pasture.daysUntilBare(4, TRIAL_PIG / 2, 400, Soil.LOAM))
         .isCloseTo(150, within(1e-9));
   }
 
@@ -132,7 +131,7 @@ class PastureTest {
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> Pasture.extensionAdvice(5));
     assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> Pasture.rotation(4, 60, 0, 60, 1, Ground.FREE_DRAINING));
+        .isThrownBy(() -> Pasture.rotation(4, 60, 0, 60, 1, Soil.LOAM));
     assertThatExceptionOfType(OutsideDomainException.class).isThrownBy(() -> Pasture.treeRadius(2));
   }
 
@@ -144,24 +143,23 @@ class PastureTest {
       int pigs = random.nextInt(1, 20);
       double days = random.nextDouble(1, 200);
       double weight = random.nextDouble(11, 150);
-      Ground ground = random.nextBoolean() ? Ground.WET_CLAY : Ground.FREE_DRAINING;
+      Soil soil = random.nextBoolean() ? Soil.WET_CLAY : Soil.LOAM;
       double pigDays = Pasture.pigDays(pigs, days, weight);
-      double area = Pasture.areaNeeded(pigDays, ground);
-      assertThat(Pasture.areaNeeded(Pasture.pigDays(pigs + 1, days, weight), ground))
+      double area = Pasture.areaNeeded(pigDays, soil);
+      assertThat(Pasture.areaNeeded(Pasture.pigDays(pigs + 1, days, weight), soil))
           .isGreaterThan(area);
-      assertThat(Pasture.areaNeeded(Pasture.pigDays(pigs, days + 1, weight), ground))
+      assertThat(Pasture.areaNeeded(Pasture.pigDays(pigs, days + 1, weight), soil))
           .isGreaterThan(area);
       assertThat(
-              Pasture.areaNeeded(
-                  Pasture.pigDays(pigs, days, random.nextDouble(10, weight)), ground))
+              Pasture.areaNeeded(Pasture.pigDays(pigs, days, random.nextDouble(10, weight)), soil))
           .isLessThanOrEqualTo(area);
-      assertThat(Pasture.areaNeeded(pigDays, Ground.WET_CLAY)).isGreaterThanOrEqualTo(area);
-      assertThat(Pasture.signal(pigDays, area, ground)).isEqualTo(Signal.GREEN);
-      assertThat(Pasture.signal(pigDays, area * 0.999, ground)).isEqualTo(Signal.AMBER);
-      double bare = Pasture.daysUntilBare(pigs, weight, area, ground);
-      assertThat(Pasture.signal(Pasture.pigDays(pigs, bare * 1.001, weight), area, ground))
+      assertThat(Pasture.areaNeeded(pigDays, Soil.WET_CLAY)).isGreaterThanOrEqualTo(area);
+      assertThat(Pasture.signal(pigDays, area, soil)).isEqualTo(Signal.GREEN);
+      assertThat(Pasture.signal(pigDays, area * 0.999, soil)).isEqualTo(Signal.AMBER);
+      double bare = Pasture.daysUntilBare(pigs, weight, area, soil);
+      assertThat(Pasture.signal(Pasture.pigDays(pigs, bare * 1.001, weight), area, soil))
           .isEqualTo(Signal.RED);
-      assertThat(Pasture.signal(Pasture.pigDays(pigs, bare * 0.999, weight), area, ground))
+      assertThat(Pasture.signal(Pasture.pigDays(pigs, bare * 0.999, weight), area, soil))
           .isEqualTo(Signal.AMBER);
     }
   }

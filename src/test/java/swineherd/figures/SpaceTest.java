@@ -3,12 +3,21 @@ package swineherd.figures;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
+import static swineherd.setup.Country.ENGLAND;
+import static swineherd.setup.Country.FRANCE;
+import static swineherd.setup.Country.IRELAND;
+import static swineherd.setup.Country.NORTHERN_IRELAND;
+import static swineherd.setup.Country.SCOTLAND;
+import static swineherd.setup.Country.WALES;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import swineherd.setup.Country;
 
 /**
  * Floor area, against directives and codes and against tables of trials. Worked examples follow
@@ -32,11 +41,10 @@ class SpaceTest {
   })
   void a_pig_on_the_edge_of_a_class_belongs_to_the_lower_one(
       String id, double weight, double area) {
-    assertThat(FloorArea.law("eu", weight)).hasValue(area);
+    assertThat(FloorArea.law(Country.OTHER_EU, weight)).hasValue(area);
     // the four parts of the United Kingdom took over the same table [memory]; Ireland is a member
-    for (String country :
-        new String[] {"england", "wales", "scotland", "northern-ireland", "ireland", "france"}) {
-      assertThat(FloorArea.law(country, weight)).as(country).hasValue(area);
+    for (Country country : List.of(ENGLAND, WALES, SCOTLAND, NORTHERN_IRELAND, IRELAND, FRANCE)) {
+      assertThat(FloorArea.law(country, weight)).as(country.key()).hasValue(area);
     }
   }
 
@@ -60,12 +68,13 @@ class SpaceTest {
     "below its own rows the rule of the Union stands, 25, 0.30"
   })
   void a_member_state_may_ask_for_more(String id, double weight, double area) {
-    assertThat(FloorArea.law("germany", weight)).hasValue(area);
+    assertThat(FloorArea.law(Country.GERMANY, weight)).hasValue(area);
   }
 
   @ParameterizedTest(name = "{0}")
-  @ValueSource(strings = {"canada", "united-states", "australia", "new-zealand", "atlantis"})
-  void no_law_is_guessed(String country) {
+  @EnumSource(
+      names = {"CANADA", "UNITED_STATES", "AUSTRALIA", "NEW_ZEALAND", "NORWAY", "ELSEWHERE"})
+  void no_law_is_guessed(Country country) {
     assertThat(FloorArea.law(country, 60)).isEmpty();
     assertThat(FloorArea.weightLimit(country, 0.5)).isEmpty();
     assertThat(Space.pen(country, 4, 8, 110).breaksLaw()).isFalse();
@@ -75,21 +84,21 @@ class SpaceTest {
   void a_country_that_is_not_known_has_neither_law_nor_code() {
     assertThat(FloorArea.law(null, 60)).isEmpty();
     assertThat(FloorArea.code(null, 60)).isEmpty();
-    assertThat(FloorArea.code("atlantis", 60)).isEmpty();
-    assertThat(FloorArea.code("england", 60)).isEmpty();
+    assertThat(FloorArea.code(Country.ELSEWHERE, 60)).isEmpty();
+    assertThat(FloorArea.code(ENGLAND, 60)).isEmpty();
   }
 
   @ParameterizedTest(name = "{0}: {1} kg, {2} m2 ({3})")
   @CsvSource({
-    "canada, 100, 0.723, NFACC 2014 k 0.0335 [memory]",
-    "new-zealand, 100, 0.656, Code of Welfare 0.03 x W^0.67 [memory]",
-    "australia, 100, 0.656, Model Code 0.03 x W^0.67 [memory; constant unsure]",
-    "united-states, 25, 0.372, MWPS-8 30-60 lb 3 to 4 sq ft [memory]",
-    "united-states, 40, 0.465, MWPS-8 60-100 lb 5 sq ft [memory]",
-    "united-states, 60, 0.557, MWPS-8 100-150 lb 6 sq ft [memory]",
-    "united-states, 110, 0.743, MWPS-8 to market 8 sq ft [memory]"
+    "CANADA, 100, 0.723, NFACC 2014 k 0.0335 [memory]",
+    "NEW_ZEALAND, 100, 0.656, Code of Welfare 0.03 x W^0.67 [memory]",
+    "AUSTRALIA, 100, 0.656, Model Code 0.03 x W^0.67 [memory; constant unsure]",
+    "UNITED_STATES, 25, 0.372, MWPS-8 30-60 lb 3 to 4 sq ft [memory]",
+    "UNITED_STATES, 40, 0.465, MWPS-8 60-100 lb 5 sq ft [memory]",
+    "UNITED_STATES, 60, 0.557, MWPS-8 100-150 lb 6 sq ft [memory]",
+    "UNITED_STATES, 110, 0.743, MWPS-8 to market 8 sq ft [memory]"
   })
-  void a_code_of_practice_is_not_a_law(String country, double weight, double area, String source) {
+  void a_code_of_practice_is_not_a_law(Country country, double weight, double area, String source) {
     assertThat(FloorArea.code(country, weight).orElseThrow()).isCloseTo(area, within(0.001));
   }
 
@@ -152,22 +161,22 @@ class SpaceTest {
   @Test
   void a_pen_that_was_legal_at_110_kg_is_not_100_g_later() {
     double area = 2.5 * 3.0 - 0.5;
-    Space.Pen pen = Space.pen("eu", 8, area, 110);
+    Space.Pen pen = Space.pen(Country.OTHER_EU, 8, area, 110);
     assertThat(pen.each()).isCloseTo(0.875, within(0.001));
     assertThat(pen.law()).hasValue(0.65);
     assertThat(pen.breaksLaw()).isFalse();
     assertThat(pen.crowded()).isCloseTo(0.770, within(0.001));
     assertThat(pen.signal()).isEqualTo(Signal.AMBER);
 
-    assertThat(Space.pen("eu", 8, area, 110.1).breaksLaw()).isTrue();
-    assertThat(Space.pen("eu", 8, area, 110.1).signal()).isEqualTo(Signal.RED);
-    assertThat(FloorArea.weightLimit("eu", area / 8)).hasValue(110);
+    assertThat(Space.pen(Country.OTHER_EU, 8, area, 110.1).breaksLaw()).isTrue();
+    assertThat(Space.pen(Country.OTHER_EU, 8, area, 110.1).signal()).isEqualTo(Signal.RED);
+    assertThat(FloorArea.weightLimit(Country.OTHER_EU, area / 8)).hasValue(110);
   }
 
   @Test
   void meeting_the_law_is_not_yet_enough_room() {
     // 0.55 m2 is legal up to 85 kg, and crowded from 66.4 kg on (SP22)
-    Space.Pen pen = Space.pen("england", 4, 4 * 0.55, 84);
+    Space.Pen pen = Space.pen(ENGLAND, 4, 4 * 0.55, 84);
     assertThat(pen.breaksLaw()).isFalse();
     assertThat(pen.signal()).isEqualTo(Signal.RED);
   }
@@ -175,15 +184,15 @@ class SpaceTest {
   @ParameterizedTest(name = "{0} m2 is legal in the EU up to {1} kg, Directive 2008/120/EC [read]")
   @CsvSource({"0.14, 0", "0.15, 10", "0.5, 50", "0.99, 110", "1.00, Infinity"})
   void an_area_is_legal_up_to_a_weight(double area, double weight) {
-    assertThat(FloorArea.weightLimit("eu", area)).hasValue(weight);
+    assertThat(FloorArea.weightLimit(Country.OTHER_EU, area)).hasValue(weight);
   }
 
   @Test
   void the_target_is_about_what_organic_rules_ask_for() {
     // judgement: 2 x k 0.047, 2.2 m2 at 110 kg; EU organic floor and run together are 2.3 m2
-    assertThat(Space.targetArea("england", 1, 110)).isCloseTo(2.2, within(0.05));
-    assertThat(Space.targetArea("england", 5, 110)).isCloseTo(5 * 2.162, within(0.01));
-    assertThat(Space.pen("england", 4, 4 * 2.2, 110).signal()).isEqualTo(Signal.GREEN);
+    assertThat(Space.targetArea(ENGLAND, 1, 110)).isCloseTo(2.2, within(0.05));
+    assertThat(Space.targetArea(ENGLAND, 5, 110)).isCloseTo(5 * 2.162, within(0.01));
+    assertThat(Space.pen(ENGLAND, 4, 4 * 2.2, 110).signal()).isEqualTo(Signal.GREEN);
   }
 
   @ParameterizedTest(name = "{0} kg: {1} m long, {2} m high, {3} m wide ({4})")
@@ -238,7 +247,7 @@ class SpaceTest {
   @ValueSource(doubles = {4.9, 150.1, Double.NaN, -1})
   void a_weight_nobody_measured_is_refused(double weight) {
     assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> Space.pen("eu", 2, 3, weight))
+        .isThrownBy(() -> Space.pen(Country.OTHER_EU, 2, 3, weight))
         .withMessageContaining("live weight in kg");
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> BodySize.length(weight));
@@ -247,9 +256,9 @@ class SpaceTest {
   @Test
   void a_pen_without_pigs_or_floor_is_refused() {
     assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> Space.pen("eu", 0, 3, 50));
+        .isThrownBy(() -> Space.pen(Country.OTHER_EU, 0, 3, 50));
     assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> Space.pen("eu", 2, 0, 50));
+        .isThrownBy(() -> Space.pen(Country.OTHER_EU, 2, 0, 50));
     assertThatExceptionOfType(OutsideDomainException.class).isThrownBy(() -> Space.crowdedFrom(9));
   }
 
@@ -257,9 +266,9 @@ class SpaceTest {
   @ValueSource(ints = 2000)
   void more_or_heavier_pigs_never_need_less(int draws) {
     SplittableRandom random = new SplittableRandom(11);
-    String[] countries = {"england", "germany", "canada", "united-states", "new-zealand", null};
+    Country[] countries = Country.values();
     for (int i = 0; i < draws; i++) {
-      String country = countries[random.nextInt(countries.length)];
+      Country country = countries[random.nextInt(countries.length)];
       double light = random.nextDouble(5, 150);
       double heavy = random.nextDouble(light, 150);
       int pigs = random.nextInt(1, 20);
@@ -282,9 +291,9 @@ class SpaceTest {
       int pigs = random.nextInt(2, 20);
       double weight = random.nextDouble(6, 150);
       double area = random.nextDouble(0.1, 2.5) * pigs;
-      Signal signal = Space.pen("england", pigs, area, weight).signal();
-      assertThat(Space.pen("england", pigs - 1, area, weight).signal()).isLessThanOrEqualTo(signal);
-      assertThat(Space.pen("england", pigs, area, random.nextDouble(5, weight)).signal())
+      Signal signal = Space.pen(ENGLAND, pigs, area, weight).signal();
+      assertThat(Space.pen(ENGLAND, pigs - 1, area, weight).signal()).isLessThanOrEqualTo(signal);
+      assertThat(Space.pen(ENGLAND, pigs, area, random.nextDouble(5, weight)).signal())
           .isLessThanOrEqualTo(signal);
     }
   }

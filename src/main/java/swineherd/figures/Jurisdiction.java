@@ -1,0 +1,21 @@
+package swineherd.figures;
+
+import java.util.List;
+import swineherd.setup.Country;
+
+/** Whose rules hold in a country. */
+final class Jurisdiction {
+  private static final String EUROPEAN_UNION = "eu";
+
+  private Jurisdiction() {}
+
+  /** Keys under which its rules may stand in a table; none where the country is null, not known. */
+  static List<String> of(Country country) {
+    if (country == null) {
+      return List.of();
+    }
+    return country.isEuropeanUnion()
+        ? List.of(country.key(), EUROPEAN_UNION)
+        : List.of(country.key());
+  }
+}
