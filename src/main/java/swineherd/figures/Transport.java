@@ -1,0 +1,166 @@
+package swineherd.figures;
+
+import swineherd.rulebook.Table;
+
+/**
+ * Room for pigs on the road: trailers for finishers, crates for weaners. Weights are live weights
+ * in kg, 5 to 150 if nothing else is said, areas m2; {@link OutsideDomainException} outside those.
+ *
+ * <p>Sources differ by more than half at one weight. What to plan for is room for all to lie
+ * ({@code efsa-2022-transport}); the hard line is the larger of European law ({@code eu-1-2005})
+ * and of the greatest load advised in Canada ({@code whiting-brandt-2002}).
+ */
+public final class Transport {
+  private static final double LIGHTEST_WEIGHED = 5;
+  private static final double HEAVIEST_WEIGHED = 250;
+
+  private Transport() {}
+
+  /**
+   * Whether it is so warm that pigs need more room.
+   *
+   * @param outdoors degC on the road
+   */
+  public static boolean isHot(double outdoors) {
+    return outdoors > limit("hot");
+  }
+
+  /** Room to plan for one pig: all can lie, and a third more in the heat. */
+  public static double floor(double weight, boolean hot) {
+    return Allometry.named("transport-lying").area(weight) * (hot ? limit("hot-space") : 1);
+  }
+
+  /**
+   * Least area for one pig by the law of the European Union and the United Kingdom, which may ask
+   * for a fifth more because of weather, time or breed. The law speaks of pigs of about 100 kg, and
+   * must not be scaled to small ones.
+   *
+   * @param weight 80 to 130 kg
+   */
+  public static double lawFloor(double weight) {
+    OutsideDomainException.within(
+        "live weight in kg", weight, limit("law-lightest"), limit("law-heaviest"));
+    return weight / limit("law-pressure");
+  }
+
+  /**
+   * Greatest load in kg/m2 in good weather, {@code whiting-brandt-2002}.
+   *
+   * @param weight of one pig, 5 to 250 kg
+   */
+  public static double greatestPressure(double weight) {
+    OutsideDomainException.within("live weight in kg", weight, LIGHTEST_WEIGHED, HEAVIEST_WEIGHED);
+    return 37.53 * Math.pow(0.9969, weight) * Math.pow(weight, 0.5008);
+  }
+
+  /**
+   * Area for one pig at that load.
+   *
+   * @param weight of one pig, 5 to 250 kg
+   */
+  public static double leastFloor(double weight) {
+    return weight / greatestPressure(weight);
+  }
+
+  /**
+   * Area for one pig below which no load goes: the larger of {@link #leastFloor} and, where it
+   * applies, {@link #lawFloor}. The same in every country.
+   *
+   * @param weight of one pig, 5 to 150 kg
+   */
+  public static double hardLine(double weight) {
+    OutsideDomainException.within(
+        "live weight in kg", weight, Allometry.LIGHTEST, Allometry.HEAVIEST);
+    double law = weight >= limit("law-lightest") ? weight / limit("law-pressure") : 0;
+    return Math.max(leastFloor(weight), law);
+  }
+
+  /** How a load stands: red below the hard line, amber below what to plan for. */
+  public static Signal load(int pigs, double area, double weight, boolean hot) {
+    double each = positive(area) / pigs(pigs);
+    if (each < hardLine(weight)) {
+      return Signal.RED;
+    }
+    return each < floor(weight, hot) ? Signal.AMBER : Signal.GREEN;
+  }
+
+  /** Whether pigs have so much room that part of the trailer should be closed off. */
+  public static boolean isLoose(int pigs, double area, double weight, boolean hot) {
+    return positive(area) / pigs(pigs) > limit("loose") * floor(weight, hot);
+  }
+
+  /**
+   * Pigs that fit on a floor; 0 if not one does.
+   *
+   * @param area of the trailer, m2
+   * @param each for one pig, m2: one of the floors above
+   */
+  public static int pigsOn(double area, double each) {
+    return (int) Math.floor(positive(area) / positive(each));
+  }
+
+  /**
+   * Trips for a group.
+   *
+   * @param pigs 1 or more
+   * @param perTrip pigs that fit, 1 or more
+   */
+  public static int trips(int pigs, int perTrip) {
+    OutsideDomainException.within("pigs in one trip", perTrip, 1, Integer.MAX_VALUE);
+    return (pigs(pigs) + perTrip - 1) / perTrip;
+  }
+
+  /**
+   * The least crate for weaners that travel together: room to lie, longer than they are, and air
+   * above their backs.
+   *
+   * @param pigs 1 to 4
+   * @param weight of one pig
+   */
+  public static Crate crate(int pigs, double weight, boolean hot) {
+    OutsideDomainException.within("pigs in a crate", pigs, 1, limit("crate-most"));
+    return new Crate(
+        pigs * floor(weight, hot),
+        limit("crate-length") * BodySize.length(weight),
+        BodySize.backHeight(weight) + limit("crate-headroom"));
+  }
+
+  /**
+   * Weaners that a crate takes, none if it is too short or too low for one.
+   *
+   * @param length inside, m
+   * @param width inside, m
+   * @param height inside, m
+   * @param weight of one pig
+   */
+  public static int pigsInCrate(
+      double length, double width, double height, double weight, boolean hot) {
+    Crate one = crate(1, weight, hot);
+    if (length < one.length() || height < one.height()) {
+      return 0;
+    }
+    return Math.min((int) limit("crate-most"), pigsOn(length * width, one.floor()));
+  }
+
+  /**
+   * Inside measures.
+   *
+   * @param floor m2
+   * @param length m
+   * @param height m
+   */
+  public record Crate(double floor, double length, double height) {}
+
+  private static int pigs(int pigs) {
+    OutsideDomainException.within("number of pigs", pigs, 1, Integer.MAX_VALUE);
+    return pigs;
+  }
+
+  private static double positive(double area) {
+    return OutsideDomainException.within("area in m2", area, Double.MIN_VALUE, Double.MAX_VALUE);
+  }
+
+  private static double limit(String key) {
+    return Table.named("transport").row(key).number("value");
+  }
+}
