@@ -71,6 +71,7 @@ public final class Transport {
   public static double hardLine(double weight) {
     OutsideDomainException.within(
         "live weight in kg", weight, Allometry.LIGHTEST, Allometry.HEAVIEST);
+    // kept on above the weights the law speaks of, so that a heavier pig never gets less
     double law = weight >= limit("law-lightest") ? weight / limit("law-pressure") : 0;
     return Math.max(leastFloor(weight), law);
   }
