@@ -31,7 +31,6 @@ public record DailyGain(
     LocalDate lastOn,
     double lastKg,
     boolean lostWeight) {
-  private static final double EIGHT_IN_TEN = 1.2816;
 
   /** What a gain gives reason to do. */
   public enum Flag {
@@ -107,11 +106,11 @@ public record DailyGain(
     if (toGain <= 0) {
       return Band.exactly(0);
     }
-    if (!(kgPerDay - EIGHT_IN_TEN * error > 0)) {
+    if (!(kgPerDay - Normal.Z80 * error > 0)) {
       throw new OutsideDomainException(
           "a gain of " + kgPerDay + " kg a day, out by " + error + ", gives no date");
     }
-    double share = EIGHT_IN_TEN * error / kgPerDay;
+    double share = Normal.Z80 * error / kgPerDay;
     double likely = toGain / kgPerDay;
     return new Band(likely / (1 + share), likely, likely / (1 - share));
   }

@@ -24,8 +24,6 @@ public final class TapeWeight {
   private static final double NO_ADDITION_FROM = 150 * 0.45359237;
   private static final double FADE = 20 * 0.45359237;
 
-  /** Standard deviations from the middle to the 10th and 90th percentile. */
-  private static final double EIGHT_IN_TEN = 1.2816;
 
   private static final int READINGS_OF_A_CAREFUL_TAPE = 3;
 
@@ -166,7 +164,7 @@ public final class TapeWeight {
       error = Math.max(error, seen);
     }
     double kg = kg(mean);
-    double reach = Math.min(1, EIGHT_IN_TEN * error) * kg;
+    double reach = Math.min(1, Normal.Z80 * error) * kg;
     return new Band(kg - reach, kg, kg + reach);
   }
 

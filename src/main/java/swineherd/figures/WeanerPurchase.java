@@ -29,22 +29,42 @@ public final class WeanerPurchase {
   /**
    * Judges an offered pig.
    *
-   * @param ageWeeks age in weeks, 0 to 30
+   * @param ageWeeks age in weeks, 0 to 16
    * @param kg live weight in kg, 0 to 100
-   * @param usualKg usual weights in kg of its class at that age; at 8 weeks the range of the class
-   *     table
    * @throws OutsideDomainException if age or weight is outside
    */
-  public static Offer offer(double ageWeeks, double kg, Band usualKg) {
-    OutsideDomainException.within("age in weeks", ageWeeks, 0, 30);
+  public static Offer offer(double ageWeeks, double kg, GrowthClass growthClass) {
+    OutsideDomainException.within("age in weeks", ageWeeks, 0, limit("oldest"));
     OutsideDomainException.within("live weight in kg", kg, 0, 100);
     if (ageWeeks < limit("youngest")) {
       return Offer.TOO_YOUNG;
     }
-    if (kg < usualKg.low()) {
+    Band usual = usualKg(ageWeeks, growthClass);
+    if (kg < usual.low()) {
       return Offer.LIGHT;
     }
-    return kg > usualKg.high() ? Offer.HEAVY : Offer.USUAL;
+    return kg > usual.high() ? Offer.HEAVY : Offer.USUAL;
+  }
+
+  /**
+   * What pigs of a class usually weigh at an age, in kg: at eight weeks the range of the class; from
+   * there along its curve, the light end with slow growth and the heavy end with fast.
+   *
+   * @param ageWeeks age in weeks, 6 to 16
+   * @throws OutsideDomainException if it is outside
+   */
+  public static Band usualKg(double ageWeeks, GrowthClass growthClass) {
+    OutsideDomainException.within("age in weeks", ageWeeks, limit("youngest"), limit("oldest"));
+    double days = (ageWeeks - 8) * 7;
+    Growth slow = growthClass.growth(limit("growth-slow"));
+    Growth usual = growthClass.growth(limit("growth-usual"));
+    Growth fast = growthClass.growth(limit("growth-fast"));
+    // Before eight weeks it is the slow ones that are the heavier, so both are tried.
+    Band at8 = growthClass.eightWeekKg();
+    return new Band(
+        Math.min(slow.curve(at8.low(), days), fast.curve(at8.low(), days)),
+        usual.curve(at8.likely(), days),
+        Math.max(slow.curve(at8.high(), days), fast.curve(at8.high(), days)));
   }
 
   /** Whether too few pigs are planned: never one alone. */

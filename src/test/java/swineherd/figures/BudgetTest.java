@@ -340,7 +340,7 @@ class BudgetTest {
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {11, 12, 13})
-  void more_deaths_never_make_a_kilogram_cheaper_or_a_weaner_worth_more(long seed) {
+  void more_deaths_never_make_a_kilogram_cheaper(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     for (int i = 0; i < 2000; i++) {
       Budget budget = random(random);
