@@ -24,7 +24,6 @@ public final class TapeWeight {
   private static final double NO_ADDITION_FROM = 150 * 0.45359237;
   private static final double FADE = 20 * 0.45359237;
 
-
   private static final int READINGS_OF_A_CAREFUL_TAPE = 3;
 
   private TapeWeight() {}

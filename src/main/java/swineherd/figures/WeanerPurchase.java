@@ -47,8 +47,8 @@ public final class WeanerPurchase {
   }
 
   /**
-   * What pigs of a class usually weigh at an age, in kg: at eight weeks the range of the class; from
-   * there along its curve, the light end with slow growth and the heavy end with fast.
+   * What pigs of a class usually weigh at an age, in kg: at eight weeks the range of the class;
+   * from there along its curve, the light end with slow growth and the heavy end with fast.
    *
    * @param ageWeeks age in weeks, 6 to 16
    * @throws OutsideDomainException if it is outside

@@ -139,9 +139,7 @@ class CarcassTest {
         .sum();
   }
 
-  /**
-   * Mangalitsa loins stop growing at 82 kg: foods-2022-mangalitsa [read]; the limits: judgement.
-   */
+  /** Mangalitsa loins stop growing at 82 kg: charlton-2022 [read]; the limits: judgement. */
   @Test
   void a_lard_pig_past_eighty_kilograms_puts_on_fat() {
     assertThat(Carcass.puttingOnFat(true, 82, OptionalDouble.empty())).isTrue();
