@@ -38,36 +38,27 @@ public final class RulebookCompiler {
   }
 
   /**
-   * @param args the folder of rules, and the folder of classes to write into
-   */
-  public static void main(String[] args) throws IOException {
-    try {
-      compile(Path.of(args[0]), Path.of(args[1]));
-    } catch (RulebookException e) {
-      e.faults().forEach(System.err::println);
-      System.exit(1);
-    }
-  }
-
-  /**
+   * Checks the rulebook and writes it as JSON.
+   *
+   * @param rules the folder of rules
+   * @param known what the DRL in it holds, by the name of the rule
+   * @param classes the folder of classes to write into
+   * @return a line that counts what was seen
    * @throws RulebookException with every fault found
    */
-  public static void compile(Path rules, Path classes) throws IOException {
+  public static String compile(Path rules, Map<String, RuleInfo> known, Path classes)
+      throws IOException {
     RulebookCompiler compiler = new RulebookCompiler(rules, classes.resolve("rulebook"));
     Map<String, Source> sources = compiler.sources();
     int tables = compiler.tables(sources.keySet());
     int questions = compiler.questions();
+    int cards = compiler.cards(known, sources.keySet());
+    compiler.write("rules.json", known);
     if (!compiler.faults.isEmpty()) {
       throw new RulebookException(compiler.faults);
     }
-    System.out.println(
-        "rulebook: "
-            + sources.size()
-            + " sources, "
-            + tables
-            + " tables, "
-            + questions
-            + " questions");
+    return "rulebook: %d rules, %d cards, %d questions, %d tables, %d sources"
+        .formatted(known.size(), cards, questions, tables, sources.size());
   }
 
   private Map<String, Source> sources() throws IOException {
@@ -125,6 +116,89 @@ public final class RulebookCompiler {
       write("tables/" + name, rows);
     }
     return files.size();
+  }
+
+  private int cards(Map<String, RuleInfo> known, Set<String> sources) throws IOException {
+    Map<String, Card> all = new LinkedHashMap<>();
+    List<Path> topics;
+    try (Stream<Path> found = Files.list(rules)) {
+      topics =
+          found.filter(f -> Files.exists(f.resolve(f.getFileName() + ".yaml"))).sorted().toList();
+    }
+    for (Path topic : topics) {
+      Path file = topic.resolve(topic.getFileName() + ".yaml");
+      Map<String, Card> cards = new LinkedHashMap<>();
+      try {
+        for (Card card : YAML.readValue(file.toFile(), Card[].class)) {
+          checkCard(file + ": card " + card.id() + ": ", card, known.get(card.id()), sources);
+          if (all.put(card.id(), card) != null) {
+            faults.add(file + ": card " + card.id() + " stands there twice");
+          }
+          cards.put(card.id(), card);
+        }
+      } catch (JsonProcessingException e) {
+        faults.add(place(file, e));
+      }
+      write("cards/" + topic.getFileName() + ".json", cards);
+    }
+    for (RuleInfo rule : known.values()) {
+      if (rule.cardId() != null && !all.containsKey(rule.cardId())) {
+        faults.add(rule.file() + ":" + rule.line() + ": rule " + rule.id() + " has no card");
+      }
+    }
+    for (Card card : all.values()) {
+      for (String other : card.standsFor()) {
+        Card covered = all.get(other);
+        if (covered == null) {
+          faults.add("card " + card.id() + " stands for " + other + ", which is not there");
+        } else if (covered.referral().compareTo(card.referral()) > 0) {
+          faults.add(
+              "card " + card.id() + " stands for " + other + " and must not call the vet later");
+        }
+      }
+    }
+    return all.size();
+  }
+
+  private void checkCard(String place, Card card, RuleInfo rule, Set<String> sources) {
+    if (card.id() == null || !card.id().contains(".")) {
+      faults.add(place + "an id is topic.what-it-says");
+      return;
+    }
+    if (rule == null || rule.cardId() == null) {
+      faults.add(place + "no rule has this name and gives advice");
+      return;
+    }
+    Set<String> open = card.placeholders();
+    open.removeAll(rule.fills());
+    open.remove("about");
+    if (!open.isEmpty()) {
+      faults.add(place + "the rule does not fill " + open);
+    }
+    if (card.heading() == null || card.evidence() == null) {
+      faults.add(place + "needs a heading and evidence");
+    }
+    if (card.kind() == Card.Kind.ITEM) {
+      if (card.doIt() == null
+          || card.why() == null
+          || card.stage() == null
+          || card.consequence() == null
+          || card.likelihood() == null) {
+        faults.add(place + "needs do, why, stage, consequence and likelihood");
+      } else if (!(card.likelihood() > 0 && card.likelihood() <= 1)) {
+        faults.add(place + "a likelihood lies above 0 and up to 1");
+      }
+    }
+    for (String source : card.sources()) {
+      if (!sources.contains(source)) {
+        faults.add(place + "unknown source " + source);
+      }
+    }
+    boolean sourced =
+        card.evidence() != Evidence.COMMON_PRACTICE && card.evidence() != Evidence.JUDGEMENT;
+    if (sourced && card.sources().isEmpty()) {
+      faults.add(place + "its evidence needs a source");
+    }
   }
 
   private int questions() throws IOException {

@@ -37,7 +37,6 @@ final class AnswerReader {
   private final List<Problem> problems;
   private final List<Problem> unusual;
   private final Map<String, Answer> answers = new LinkedHashMap<>();
-  private final Map<String, String> chosen = new LinkedHashMap<>();
 
   AnswerReader(Map<String, Question> questions, List<Problem> problems, List<Problem> unusual) {
     this.questions = questions;
@@ -132,23 +131,20 @@ final class AnswerReader {
           said.add(((Node.Scalar) item).text());
         }
       }
-      remember(path, question, String.join(", ", said), node);
+      remember(path, question, String.join(", ", said), out.toString(), node);
       return out;
     }
     JsonNode value = single(path, question, node);
     if (value == null) {
       return null;
     }
-    remember(path, question, ((Node.Scalar) node).text().strip(), node);
-    if (question.list()) {
-      return JsonNodeFactory.instance.arrayNode().add(value);
-    }
-    chosen.put(path, value.asText());
-    return value;
+    String key = value.isBoolean() ? (value.asBoolean() ? "yes" : "no") : value.asText();
+    remember(path, question, ((Node.Scalar) node).text().strip(), key, node);
+    return question.list() ? JsonNodeFactory.instance.arrayNode().add(value) : value;
   }
 
-  private void remember(String path, Question question, String said, Node node) {
-    answers.put(path, new Answer(path, question.label(), said, node.line(), node.column()));
+  private void remember(String path, Question question, String said, String key, Node node) {
+    answers.put(path, new Answer(path, question.label(), said, key, node.line(), node.column()));
   }
 
   /** The value of one answer; null where it is unknown or wrong. */
@@ -309,26 +305,18 @@ final class AnswerReader {
           .forEach(
               (other, values) -> {
                 String otherPath = beside(answer.path(), other);
-                String said = chosen.get(otherPath);
-                if (said != null && !values.contains(yesNo(said))) {
+                Answer said = answers.get(otherPath);
+                if (said != null && !values.contains(said.key())) {
                   problems.add(
                       new Problem(
                           answer.path(),
                           answer.line(),
                           answer.column(),
-                          "does not go with " + otherPath + ": " + yesNo(said),
+                          "does not go with " + otherPath + ": " + said.key(),
                           "only with " + String.join(" or ", values)));
                 }
               });
     }
-  }
-
-  private static String yesNo(String said) {
-    return switch (said) {
-      case "true" -> "yes";
-      case "false" -> "no";
-      default -> said;
-    };
   }
 
   /** The path of another question for the same pen or group. */

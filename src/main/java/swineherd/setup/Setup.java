@@ -1,9 +1,9 @@
 package swineherd.setup;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import swineherd.units.UnitSystem;
 
 /**
  * What a keeper said about pigs and place, in SI units. Answers that were not given are null;
@@ -23,7 +23,7 @@ import java.util.Optional;
 public record Setup(
     String name,
     LocalDate checkOn,
-    Units units,
+    UnitSystem units,
     Keeper keeper,
     Place place,
     List<Pen> pens,
@@ -40,14 +40,6 @@ public record Setup(
     feed = feed == null ? Feed.UNKNOWN : feed;
     signs = signs == null ? List.of() : List.copyOf(signs);
     diary = diary == null ? List.of() : List.copyOf(diary);
-  }
-
-  /** The units a keeper reads. */
-  public enum Units {
-    @JsonProperty("metric")
-    METRIC,
-    @JsonProperty("us")
-    US
   }
 
   /** The pen of that name. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import swineherd.units.UnitSystem;
 
 class SetupReaderTest {
   private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
@@ -53,7 +54,7 @@ class SetupReaderTest {
             """);
     Setup setup = file.setup();
     assertThat(setup.checkOn()).isEqualTo("2027-03-01");
-    assertThat(setup.units()).isEqualTo(Setup.Units.US);
+    assertThat(setup.units()).isEqualTo(UnitSystem.US);
     assertThat(setup.place().country()).isEqualTo(Country.UNITED_STATES);
     assertThat(setup.place().firstHardFrost()).isEqualTo(MonthDay.of(10, 20));
     assertThat(setup.pens().get(0).area()).isEqualTo(74.322432);

@@ -1,0 +1,183 @@
+package swineherd.advice;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+import swineherd.outlook.Outlook;
+import swineherd.outlook.Outlooks;
+import swineherd.rulebook.Card;
+import swineherd.rulebook.Question;
+import swineherd.rulebook.RuleInfo;
+import swineherd.rulebook.Rulebook;
+import swineherd.setup.Answer;
+import swineherd.setup.Setup;
+import swineherd.setup.SetupFile;
+
+/**
+ * Checks a setup by the rules: setup in, checklist out, nothing remembered in between.
+ *
+ * <pre>{@code
+ * Checklist checklist = Advisor.advise(SetupReader.read(path, LocalDate.now()));
+ * checklist.items().get(0).card().heading();
+ * }</pre>
+ *
+ * Safe to use from several threads at once.
+ */
+public final class Advisor {
+  /** Far above what any setup needs; reached only by rules that feed each other for ever. */
+  private static final int MAX_FIRINGS = 50_000;
+
+  private static final Map<String, String> PREFIXES =
+      Map.of(
+          "Setup", "",
+          "Keeper", "keeper.",
+          "Place", "place.",
+          "Feed", "feed.",
+          "Pen", "pens.",
+          "Group", "pigs.",
+          "Sign", "signs.",
+          "DiaryEntry", "diary.");
+
+  private final SetupFile file;
+  private final IdentityHashMap<Object, String> places = new IdentityHashMap<>();
+
+  private Advisor(SetupFile file) {
+    this.file = file;
+  }
+
+  /** The checklist of a setup by the shipped rules. */
+  public static Checklist advise(SetupFile file) {
+    return new Advisor(file).run(KnowledgeBase.shipped());
+  }
+
+  private Checklist run(KieBase base) {
+    Setup setup = file.setup();
+    List<Unanswered> unanswered = UnansweredQuestions.of(file);
+    List<Outlook> outlooks = Outlooks.of(setup);
+    KieSession session = base.newKieSession();
+    try {
+      place(setup, "");
+      place(setup.keeper(), "keeper");
+      place(setup.place(), "place");
+      place(setup.feed(), "feed");
+      placeAll(setup.pens(), "pens");
+      placeAll(setup.pigs(), "pigs");
+      placeAll(setup.signs(), "signs");
+      placeAll(setup.diary(), "diary");
+      places.keySet().forEach(session::insert);
+      unanswered.forEach(session::insert);
+      outlooks.forEach(session::insert);
+      if (session.fireAllRules(MAX_FIRINGS) >= MAX_FIRINGS) {
+        throw new IllegalStateException("the rules do not come to an end");
+      }
+      return checklist(session, unanswered, outlooks);
+    } finally {
+      session.dispose();
+    }
+  }
+
+  private void place(Object fact, String path) {
+    places.put(fact, path);
+  }
+
+  private void placeAll(List<?> facts, String list) {
+    for (int i = 0; i < facts.size(); i++) {
+      place(facts.get(i), list + "[" + i + "]");
+    }
+  }
+
+  private Checklist checklist(
+      KieSession session, List<Unanswered> unanswered, List<Outlook> outlooks) {
+    Reasons reasons = new Reasons(session);
+    List<Item> items = new ArrayList<>();
+    List<Checklist.InOrder> inOrder = new ArrayList<>();
+    for (Object fact : session.getObjects(o -> o instanceof Advice)) {
+      Advice advice = (Advice) fact;
+      Card card = Rulebook.card(advice.id());
+      if (card.kind() == Card.Kind.IN_ORDER) {
+        inOrder.add(new Checklist.InOrder(card, advice));
+      } else {
+        items.add(item(card, advice, reasons));
+      }
+    }
+    items.sort(
+        Comparator.comparing(Item::rank, Rank.HIGHEST_FIRST)
+            .thenComparing(Item::id)
+            .thenComparing(i -> i.advice().about()));
+    inOrder.sort(
+        Comparator.comparing((Checklist.InOrder o) -> o.card().id())
+            .thenComparing(o -> o.advice().about()));
+    return new Checklist(
+        file,
+        List.copyOf(items),
+        List.copyOf(inOrder),
+        unanswered,
+        outlooks,
+        Set.copyOf(reasons.fired().keySet()));
+  }
+
+  private Item item(Card card, Advice advice, Reasons reasons) {
+    Map<String, Item.Because> because = new LinkedHashMap<>();
+    Set<String> through = new LinkedHashSet<>();
+    Deque<Object> open = new ArrayDeque<>(List.of(advice));
+    Set<Object> seen = new LinkedHashSet<>();
+    while (!open.isEmpty()) {
+      Object conclusion = open.removeFirst();
+      if (!seen.add(conclusion)) {
+        continue;
+      }
+      for (Reasons.Ground ground : reasons.of(conclusion)) {
+        through.add(ground.rule());
+        for (Object fact : ground.facts()) {
+          open.addLast(fact);
+          because(ground.rule(), fact, because);
+        }
+      }
+    }
+    Rank rank = Rank.of(card, advice, advice.due(), file.setup().checkOn());
+    return new Item(
+        card, advice, rank, advice.due(), List.copyOf(because.values()), List.copyOf(through));
+  }
+
+  /** Adds the answers behind one matched fact. */
+  private void because(String rule, Object fact, Map<String, Item.Because> because) {
+    if (fact instanceof Unanswered question) {
+      add(question.path(), because);
+    } else if (fact instanceof Outlook outlook) {
+      outlook.grounds().forEach(path -> add(path, because));
+    } else if (places.containsKey(fact)) {
+      String type = fact.getClass().getSimpleName();
+      RuleInfo info = Rulebook.rules().get(rule);
+      for (RuleInfo.Reads reads : info == null ? List.<RuleInfo.Reads>of() : info.reads()) {
+        if (reads.type().equals(type)) {
+          for (String property : reads.properties()) {
+            if (Rulebook.questions().containsKey(PREFIXES.get(type) + property)
+                && !property.equals("name")
+                && !property.equals("pen")) {
+              String place = places.get(fact);
+              add(place.isEmpty() ? property : place + "." + property, because);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private void add(String path, Map<String, Item.Because> because) {
+    Answer answer = file.answers().get(path);
+    Question question = Rulebook.questions().get(Question.keyOf(path));
+    if (question != null) {
+      because.putIfAbsent(
+          path, new Item.Because(path, question.label(), answer == null ? null : answer.said()));
+    }
+  }
+}

@@ -1,0 +1,302 @@
+package swineherd.advice;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.drools.compiler.kie.builder.impl.InternalKieModule;
+import org.drools.drl.ast.descr.BaseDescr;
+import org.drools.drl.ast.descr.ConditionalElementDescr;
+import org.drools.drl.ast.descr.PackageDescr;
+import org.drools.drl.ast.descr.PatternDescr;
+import org.drools.drl.ast.descr.RuleDescr;
+import org.drools.drl.parser.DrlParser;
+import org.drools.drl.parser.DroolsParserException;
+import org.drools.model.codegen.ExecutableModelProject;
+import org.kie.api.KieServices;
+import org.kie.api.builder.KieBuilder;
+import org.kie.api.builder.KieFileSystem;
+import org.kie.api.builder.Message;
+import org.kie.api.builder.ReleaseId;
+import org.kie.internal.builder.conf.LanguageLevelOption;
+import swineherd.rulebook.RuleInfo;
+import swineherd.rulebook.RulebookCompiler;
+import swineherd.rulebook.RulebookException;
+
+/**
+ * Compiles the DRL under {@code rules/} to Drools' executable model, in the build. A fault names
+ * the file and the line of the rule it stands in.
+ */
+public final class RuleCompiler {
+  /** All our rules live in packages that begin so. */
+  public static final String PACKAGE = "swineherd.rules.";
+
+  private static final Pattern WORD =
+      Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"|[A-Za-z_$][\\w.$]*");
+  private static final Pattern CARD = Pattern.compile("Advice\\.of\\(\\s*\"([^\"]+)\"");
+  private static final Pattern FILLS = Pattern.compile("\\.with(?:Chance)?\\(\\s*\"([^\"]+)\"");
+
+  private final List<String> faults = new ArrayList<>();
+  private final Map<Path, String> texts = new LinkedHashMap<>();
+  private final Map<String, RuleInfo> rules = new TreeMap<>();
+
+  /**
+   * @param args the folder of rules, and the folder of classes to write into
+   */
+  public static void main(String[] args) throws IOException {
+    System.setProperty("drools.lang.level", "DRL10");
+    Path classes = Path.of(args[1]);
+    RuleCompiler compiler = new RuleCompiler();
+    try {
+      compiler.parse(Path.of(args[0]));
+      Map<String, byte[]> model = compiler.build();
+      for (Map.Entry<String, byte[]> file : model.entrySet()) {
+        Path to = classes.resolve(file.getKey());
+        Files.createDirectories(to.getParent());
+        Files.write(to, file.getValue());
+      }
+      Path models = classes.resolve("rulebook/models.json");
+      Files.createDirectories(models.getParent());
+      new ObjectMapper().writeValue(models.toFile(), modelClasses(model));
+      System.out.println(RulebookCompiler.compile(Path.of(args[0]), compiler.rules, classes));
+    } catch (RulebookException e) {
+      e.faults().forEach(System.err::println);
+      System.exit(1);
+    }
+  }
+
+  /** Reads every DRL file and what there is to know of its rules, and compiles nothing yet. */
+  private void parse(Path folder) throws IOException {
+    List<Path> files;
+    try (Stream<Path> found = Files.walk(folder)) {
+      files = found.filter(f -> f.toString().endsWith(".drl")).sorted().toList();
+    }
+    for (Path file : files) {
+      String text = Files.readString(file);
+      texts.put(file, text);
+      PackageDescr parsed = parse(file, text);
+      if (parsed == null) {
+        continue;
+      }
+      String topic = file.getParent().getFileName().toString();
+      if (!parsed.getName().equals(PACKAGE + topic)) {
+        faults.add(file + ":1: the package must be " + PACKAGE + topic);
+      }
+      for (RuleDescr rule : parsed.getRules()) {
+        RuleInfo info = info(file, topic, text, rule);
+        RuleInfo twice = rules.putIfAbsent(info.id(), info);
+        if (twice != null) {
+          faults.add(
+              file
+                  + ":"
+                  + info.line()
+                  + ": rule \""
+                  + info.id()
+                  + "\" stands also in "
+                  + twice.file()
+                  + ":"
+                  + twice.line());
+        }
+      }
+    }
+    throwFaults();
+  }
+
+  private PackageDescr parse(Path file, String text) {
+    DrlParser parser = new DrlParser(LanguageLevelOption.DRL10);
+    PackageDescr parsed = null;
+    try {
+      parsed = parser.parse(false, text);
+    } catch (DroolsParserException e) {
+      faults.add(file + ": " + e.getMessage());
+    }
+    parser
+        .getErrors()
+        .forEach(
+            e ->
+                faults.add(
+                    file
+                        + ":"
+                        + e.getLines()[0]
+                        + ": "
+                        + e.getMessage().lines().findFirst().orElse("")));
+    return parser.hasErrors() ? null : parsed;
+  }
+
+  private RuleInfo info(Path file, String topic, String text, RuleDescr rule) {
+    String place = file + ":" + rule.getLine() + ": rule \"" + rule.getName() + "\": ";
+    String then = String.valueOf(rule.getConsequence());
+    if (!rule.getName().startsWith(topic + ".")) {
+      faults.add(place + "its name must begin with \"" + topic + ".\"");
+    }
+    if (!rule.getAttributes().isEmpty()) {
+      faults.add(place + "no salience, groups or loops: " + rule.getAttributes().keySet());
+    }
+    for (String statement : then.strip().split(";")) {
+      if (!statement.isBlank() && !statement.strip().startsWith("insertLogical(")) {
+        faults.add(
+            place + "only insertLogical(...) may stand after then, not " + statement.strip());
+      }
+    }
+    Matcher card = CARD.matcher(then);
+    String cardId = card.find() ? card.group(1) : null;
+    if (cardId != null && !cardId.equals(rule.getName())) {
+      faults.add(place + "its advice must have its name, not \"" + cardId + "\"");
+    }
+    Set<String> fills = new TreeSet<>();
+    Matcher fill = FILLS.matcher(then);
+    while (fill.find()) {
+      fills.add(fill.group(1));
+    }
+    List<RuleInfo.Reads> reads = new ArrayList<>();
+    reads(rule.getLhs(), reads);
+    return new RuleInfo(
+        rule.getName(),
+        topic,
+        file.toString(),
+        rule.getLine(),
+        cardId,
+        fills,
+        reads,
+        when(text, rule));
+  }
+
+  private static void reads(BaseDescr descr, List<RuleInfo.Reads> reads) {
+    if (descr instanceof PatternDescr pattern) {
+      Set<String> words = new LinkedHashSet<>();
+      for (BaseDescr constraint : pattern.getConstraint().getDescrs()) {
+        Matcher word = WORD.matcher(constraint.toString());
+        while (word.find()) {
+          if (!word.group().startsWith("\"")) {
+            words.add(word.group());
+          }
+        }
+      }
+      reads.add(new RuleInfo.Reads(pattern.getObjectType(), words));
+    } else if (descr instanceof ConditionalElementDescr element) {
+      for (Object inner : element.getDescrs()) {
+        if (inner instanceof BaseDescr innerDescr) {
+          reads(innerDescr, reads);
+        }
+      }
+    }
+  }
+
+  /** The text between when and then, comments and all: it is written to be read. */
+  private static String when(String text, RuleDescr rule) {
+    int at = Math.max(0, text.indexOf("rule \"" + rule.getName() + "\""));
+    int when = text.indexOf("when", at + rule.getName().length());
+    int then = text.indexOf("\nthen", when);
+    return when < 0 || then < 0 ? "" : text.substring(when + 4, then).stripIndent().strip();
+  }
+
+  private Map<String, byte[]> build() {
+    InternalKieModule module = build(texts);
+    if (module == null) {
+      blame();
+      throwFaults();
+    }
+    Map<String, byte[]> files = new TreeMap<>();
+    for (String name : module.getFileNames()) {
+      if (name.endsWith(".class")) {
+        files.put(name, module.getBytes(name));
+      }
+    }
+    return files;
+  }
+
+  /** Null if it does not compile; {@link #faults} then says why. */
+  private InternalKieModule build(Map<Path, String> sources) {
+    KieServices services = KieServices.get();
+    KieFileSystem files = services.newKieFileSystem();
+    ReleaseId id = services.newReleaseId("swineherd", "rules", "build-" + System.nanoTime());
+    files.generateAndWritePomXML(id);
+    sources.forEach(
+        (file, text) ->
+            files.write(
+                "src/main/resources/swineherd/rules/"
+                    + file.getParent().getFileName()
+                    + "/"
+                    + file.getFileName(),
+                services
+                    .getResources()
+                    .newByteArrayResource(text.getBytes(StandardCharsets.UTF_8), "UTF-8")));
+    KieBuilder builder = services.newKieBuilder(files);
+    builder.buildAll(ExecutableModelProject.class);
+    List<Message> errors = builder.getResults().getMessages(Message.Level.ERROR);
+    if (!errors.isEmpty()) {
+      errors.forEach(e -> faults.add(e.getPath() + ":" + e.getLine() + ": " + e.getText()));
+      return null;
+    }
+    return (InternalKieModule) builder.getKieModule();
+  }
+
+  /**
+   * Drools names generated classes for many faults, not the rule. Building one rule at a time finds
+   * the guilty ones.
+   */
+  private void blame() {
+    List<String> first = List.copyOf(faults);
+    faults.clear();
+    for (RuleInfo rule : rules.values()) {
+      Path file =
+          texts.keySet().stream()
+              .filter(f -> f.toString().equals(rule.file()))
+              .findFirst()
+              .orElseThrow();
+      List<String> before = List.copyOf(faults);
+      if (build(Map.of(file, alone(texts.get(file), rule))) == null) {
+        String why = faults.get(faults.size() - 1);
+        faults.clear();
+        faults.addAll(before);
+        faults.add(rule.file() + ":" + rule.line() + ": rule \"" + rule.id() + "\": " + why);
+      }
+    }
+    if (faults.isEmpty()) {
+      faults.addAll(first);
+    }
+  }
+
+  /** The file with only one of its rules, the lines kept in place. */
+  private static String alone(String text, RuleInfo keep) {
+    StringBuilder out = new StringBuilder();
+    boolean inside = false;
+    boolean kept = false;
+    for (String line : text.split("\n", -1)) {
+      if (line.startsWith("rule \"")) {
+        inside = true;
+        kept = line.startsWith("rule \"" + keep.id() + "\"");
+      }
+      out.append(!inside || kept ? line : "").append('\n');
+      if (line.strip().equals("end")) {
+        inside = false;
+      }
+    }
+    return out.toString();
+  }
+
+  private static List<String> modelClasses(Map<String, byte[]> files) {
+    return files.keySet().stream()
+        .filter(f -> f.matches(".*/Rules[0-9A-F]{32}\\.class"))
+        .map(f -> f.replace(".class", "").replace('/', '.'))
+        .toList();
+  }
+
+  private void throwFaults() {
+    if (!faults.isEmpty()) {
+      throw new RulebookException(faults);
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package swineherd.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import swineherd.rulebook.Question;
+import swineherd.rulebook.Rulebook;
+import swineherd.setup.Answer;
+import swineherd.setup.SetupFile;
+
+/** Finds the questions that apply to a setup and were not answered. */
+final class UnansweredQuestions {
+  private final SetupFile file;
+
+  private UnansweredQuestions(SetupFile file) {
+    this.file = file;
+  }
+
+  static List<Unanswered> of(SetupFile file) {
+    UnansweredQuestions questions = new UnansweredQuestions(file);
+    List<Unanswered> open = new ArrayList<>();
+    for (Question question : Rulebook.questions().values()) {
+      String path = question.path();
+      if (path.startsWith("pens[]")) {
+        for (int i = 0; i < file.setup().pens().size(); i++) {
+          questions.add(question, i, file.setup().pens().get(i).name(), open);
+        }
+      } else if (path.startsWith("pigs[]")) {
+        for (int i = 0; i < file.setup().pigs().size(); i++) {
+          questions.add(question, i, file.setup().pigs().get(i).name(), open);
+        }
+      } else if (path.startsWith("signs[]")) {
+        for (int i = 0; i < file.setup().signs().size(); i++) {
+          String pigs = file.setup().signs().get(i).pigs();
+          questions.add(question, i, pigs == null ? "" : pigs, open);
+        }
+      } else if (!path.contains("[]")) {
+        questions.add(question, -1, "", open);
+      }
+    }
+    return List.copyOf(open);
+  }
+
+  private void add(Question question, int index, String about, List<Unanswered> open) {
+    String path = at(question.path(), index);
+    if (file.answers().containsKey(path) || !applies(question, index)) {
+      return;
+    }
+    open.add(new Unanswered(question.key(), about, path));
+  }
+
+  /** A question applies unless an answer it hangs on is known and rules it out. */
+  private boolean applies(Question question, int index) {
+    for (Map.Entry<String, List<String>> when : question.when().entrySet()) {
+      Answer other = file.answers().get(at(when.getKey(), index));
+      if (other != null && !when.getValue().contains(other.key().toLowerCase(Locale.ROOT))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String at(String path, int index) {
+    return path.replace("[]", "[" + index + "]");
+  }
+}

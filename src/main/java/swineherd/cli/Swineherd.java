@@ -1,0 +1,61 @@
+package swineherd.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+import swineherd.setup.BadSetupException;
+
+/** The command line. Only {@link #main} ends the process. */
+@Command(
+    name = "swineherd",
+    mixinStandardHelpOptions = true,
+    version = "swineherd 0.1.0",
+    header = "Advice for people who raise a few pigs for meat.",
+    description = {
+      "You describe your pigs, pens, fence, shelter, feed and climate in a file; the rules answer"
+          + " for that setup: what to do first, by when, why, and whom to call.",
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
+    subcommands = {CheckCommand.class, CommandLine.HelpCommand.class})
+public final class Swineherd implements Runnable {
+  @Spec private CommandSpec spec;
+
+  public static void main(String[] args) {
+    System.exit(commandLine().execute(args));
+  }
+
+  /** The command line, with errors told in a line each and no stack traces. */
+  static CommandLine commandLine() {
+    CommandLine line = new CommandLine(new Swineherd());
+    line.setExecutionExceptionHandler(
+        (exception, command, parsed) -> {
+          if (exception instanceof BadSetupException bad) {
+            bad.problems().forEach(p -> command.getErr().println(p.at(bad.file())));
+            return CommandLine.ExitCode.USAGE;
+          }
+          command.getErr().println("Something went wrong that should not: " + exception);
+          command.getErr().println("Please report it, with the file that led to it.");
+          return CommandLine.ExitCode.SOFTWARE;
+        });
+    line.setParameterExceptionHandler(
+        (exception, args) -> {
+          CommandLine command = exception.getCommandLine();
+          PrintWriter err = command.getErr();
+          err.println(exception.getMessage());
+          UnmatchedArgumentException.printSuggestions(exception, err);
+          err.println("See " + command.getCommandSpec().qualifiedName() + " --help.");
+          return CommandLine.ExitCode.USAGE;
+        });
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    return line;
+  }
+
+  @Override
+  public void run() {
+    spec.commandLine().usage(spec.commandLine().getOut());
+  }
+}

@@ -1,0 +1,18 @@
+package swineherd.outlook;
+
+import java.util.ArrayList;
+import java.util.List;
+import swineherd.setup.Setup;
+
+/** Works out everything the rules may want to know of a setup. */
+public final class Outlooks {
+  private Outlooks() {}
+
+  /**
+   * All outlooks that the answers allow; what an unknown answer stands in the way of is left out.
+   */
+  public static List<Outlook> of(Setup setup) {
+    List<Outlook> all = new ArrayList<>();
+    return all;
+  }
+}

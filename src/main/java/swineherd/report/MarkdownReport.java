@@ -1,0 +1,80 @@
+package swineherd.report;
+
+import swineherd.advice.Checklist;
+import swineherd.advice.Item;
+import swineherd.rulebook.Card;
+import swineherd.rulebook.Referral;
+import swineherd.setup.Problem;
+
+/** A checklist as Markdown, to be printed or kept. */
+public final class MarkdownReport {
+  private final Checklist checklist;
+  private final boolean all;
+  private final boolean showRank;
+  private final Wording wording;
+
+  /**
+   * @param all whether to list what is already in order
+   * @param showRank whether to show how each item's rank comes about
+   */
+  public MarkdownReport(Checklist checklist, boolean all, boolean showRank) {
+    this.checklist = checklist;
+    this.all = all;
+    this.showRank = showRank;
+    this.wording = new Wording(checklist.file().setup().units());
+  }
+
+  /** The whole report. */
+  public String render() {
+    StringBuilder out = new StringBuilder();
+    out.append("# ").append(escape(Overview.setup(checklist.file().setup()))).append("\n\n");
+    out.append(Overview.verdict(checklist)).append("\n");
+    int number = 1;
+    for (Item item : checklist.items()) {
+      item(out, number++, item);
+    }
+    if (all && !checklist.inOrder().isEmpty()) {
+      out.append("\n## Already in order\n\n");
+      checklist
+          .inOrder()
+          .forEach(
+              o ->
+                  out.append("- ")
+                      .append(escape(wording.fill(o.card().heading(), o.advice())))
+                      .append('\n'));
+    }
+    if (!checklist.file().unusual().isEmpty()) {
+      out.append("\n## Please look again\n\n");
+      for (Problem problem : checklist.file().unusual()) {
+        out.append("- ").append(escape(problem.at(checklist.file().file()))).append('\n');
+      }
+    }
+    return out.append("\n").append(TextReport.FOOTER).append("\n").toString();
+  }
+
+  private void item(StringBuilder out, int number, Item item) {
+    Card card = item.card();
+    out.append("\n## ").append(number).append(". ");
+    out.append(escape(wording.fill(card.heading(), item.advice()))).append("\n\n");
+    line(out, "When", TextReport.when(item));
+    line(out, "Do", wording.fill(card.doIt(), item.advice()));
+    line(out, "Because", wording.fill(card.why(), item.advice()));
+    String said = Wording.said(TextReport.said(item));
+    line(out, "You said", said.isEmpty() ? null : said);
+    line(out, "Careful", wording.fill(card.caution(), item.advice()));
+    line(out, "Call", card.referral() == Referral.NONE ? null : card.referral().words());
+    line(out, "Rests on", TextReport.rests(card));
+    line(out, "Rank", showRank ? item.rank().sum() + " " + item.id() : null);
+  }
+
+  private static void line(StringBuilder out, String label, String text) {
+    if (text != null) {
+      out.append("- **").append(label).append(":** ").append(escape(text)).append('\n');
+    }
+  }
+
+  /** What the keeper wrote must not become markup. */
+  private static String escape(String text) {
+    return text.replaceAll("([\\\\`*_{}\\[\\]<>#|])", "\\\\$1");
+  }
+}

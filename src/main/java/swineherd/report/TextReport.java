@@ -1,0 +1,149 @@
+package swineherd.report;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import swineherd.advice.Checklist;
+import swineherd.advice.Item;
+import swineherd.rulebook.Card;
+import swineherd.rulebook.Evidence;
+import swineherd.rulebook.Referral;
+import swineherd.rulebook.Rulebook;
+import swineherd.setup.Problem;
+import swineherd.units.Dates;
+
+/** A checklist for a terminal of 80 columns. Colour adds nothing that is not also said in words. */
+public final class TextReport {
+  static final String FOOTER =
+      "Advice, not law or medicine: your law, the label and your vet come first.";
+
+  private final Checklist checklist;
+  private final boolean all;
+  private final boolean showRank;
+  private final UnaryOperator<String> bold;
+  private final Wording wording;
+
+  /**
+   * @param all whether to list what is already in order
+   * @param showRank whether to show how each item's rank comes about
+   * @param bold makes a heading stand out, or leaves it as it is
+   */
+  public TextReport(
+      Checklist checklist, boolean all, boolean showRank, UnaryOperator<String> bold) {
+    this.checklist = checklist;
+    this.all = all;
+    this.showRank = showRank;
+    this.bold = bold;
+    this.wording = new Wording(checklist.file().setup().units());
+  }
+
+  /** The whole report. */
+  public String render() {
+    Lines lines = new Lines();
+    lines.add("", Overview.setup(checklist.file().setup()));
+    lines.add("", Overview.verdict(checklist));
+    int number = 1;
+    for (Item item : checklist.items()) {
+      lines.gap();
+      item(lines, number++, item);
+    }
+    inOrder(lines);
+    unusual(lines);
+    lines.gap().add("", FOOTER);
+    StringBuilder out = new StringBuilder();
+    for (String line : lines.toString().split("\n", -1)) {
+      out.append(line.matches(" ?\\d+  \\S.*") ? bold.apply(line) : line).append('\n');
+    }
+    return out.deleteCharAt(out.length() - 1).toString();
+  }
+
+  private void item(Lines lines, int number, Item item) {
+    Card card = item.card();
+    lines.add("%2d  ".formatted(number), wording.fill(card.heading(), item.advice()));
+    lines.add("    When     ", "             ", when(item));
+    lines.add("    Do       ", "             ", wording.fill(card.doIt(), item.advice()));
+    lines.add("    Because  ", "             ", wording.fill(card.why(), item.advice()));
+    String said = Wording.said(said(item));
+    if (!said.isEmpty()) {
+      lines.add("    Said     ", "             ", said);
+    }
+    if (card.caution() != null) {
+      lines.add("    Careful  ", "             ", wording.fill(card.caution(), item.advice()));
+    }
+    if (card.referral() != Referral.NONE) {
+      lines.add("    Call     ", "             ", card.referral().words());
+    }
+    lines.add("    Rests on ", "             ", rests(card));
+    if (showRank) {
+      lines.add(
+          "    Rank     ",
+          "             ",
+          item.rank().sum()
+              + " ("
+              + card.consequence().words()
+              + " x likelihood x how soon)  "
+              + item.id());
+    }
+  }
+
+  static String when(Item item) {
+    String stage = item.card().stage().words();
+    if (item.due() == null) {
+      return Wording.capital(stage) + ".";
+    }
+    return "By " + Dates.words(item.due()) + ", " + stage + ".";
+  }
+
+  /** The answers, by their labels; equal labels of two groups are told once each. */
+  static Map<String, String> said(Item item) {
+    Map<String, String> said = new LinkedHashMap<>();
+    for (Item.Because because : item.because()) {
+      String words = because.said() == null ? "not known" : because.said();
+      said.merge(because.label(), words, (a, b) -> a.equals(b) ? a : a + " and " + b);
+    }
+    return said;
+  }
+
+  static String rests(Card card) {
+    String evidence = card.evidence().words();
+    String sources =
+        card.sources().stream()
+            .map(key -> Rulebook.sources().get(key).line())
+            .collect(Collectors.joining("; "));
+    String line = Wording.capital(evidence) + (sources.isEmpty() ? "." : ": " + sources + ".");
+    if (card.evidence() == Evidence.LAW) {
+      line += " Laws change: check the current text.";
+    }
+    return card.rests() == null ? line : line + " " + card.rests();
+  }
+
+  private void inOrder(Lines lines) {
+    if (checklist.inOrder().isEmpty()) {
+      return;
+    }
+    lines.gap();
+    if (all) {
+      lines.add("", "Already in order");
+      checklist
+          .inOrder()
+          .forEach(o -> lines.add("    ", wording.fill(o.card().heading(), o.advice())));
+    } else {
+      String topics =
+          checklist.inOrder().stream()
+              .map(o -> o.card().topic())
+              .distinct()
+              .collect(Collectors.joining(", "));
+      lines.add("", "In order: something of " + topics + " (say --all to see what).");
+    }
+  }
+
+  private void unusual(Lines lines) {
+    if (!checklist.file().unusual().isEmpty()) {
+      lines.gap().add("", "Please look again");
+      for (Problem problem : checklist.file().unusual()) {
+        lines.add("    ", problem.at(checklist.file().file()));
+      }
+    }
+  }
+}

@@ -1,0 +1,89 @@
+package swineherd.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Writes quantities in the keeper's units, no more exact than a keeper can use. */
+public final class Display {
+  private static final double FOOT = 0.3048;
+  private static final double ACRE = 4046.8564224;
+  private static final double POUND = 0.45359237;
+
+  private Display() {}
+
+  /** One quantity, given in the dimension's base unit: {@code 14 kg}, {@code 20 in}. */
+  public static String amount(double value, Dimension dimension, UnitSystem units) {
+    String symbol = symbol(value, dimension, units);
+    double shown = dimension.fromBase(value, symbol);
+    return number(shown, symbol, 3) + unit(symbol, shown);
+  }
+
+  /** An uncertain quantity: {@code about 16 weeks (14 to 20)}. */
+  public static String band(
+      double low, double likely, double high, Dimension dimension, UnitSystem units) {
+    if (low == high) {
+      return amount(likely, dimension, units);
+    }
+    String symbol = symbol(likely, dimension, units);
+    double shown = dimension.fromBase(likely, symbol);
+    return "about "
+        + number(shown, symbol, 2)
+        + unit(symbol, shown)
+        + " ("
+        + number(dimension.fromBase(low, symbol), symbol, 2)
+        + " to "
+        + number(dimension.fromBase(high, symbol), symbol, 2)
+        + ")";
+  }
+
+  /** The unit a value of that size is shown in. */
+  private static String symbol(double value, Dimension dimension, UnitSystem units) {
+    boolean us = units == UnitSystem.US;
+    double size = Math.abs(value);
+    return switch (dimension) {
+      case MASS -> us ? (size < POUND / 2 ? "oz" : "lb") : (size < 0.1 ? "g" : "kg");
+      case LENGTH -> {
+        if (us) {
+          yield size < 3 * FOOT ? "in" : size < 5280 * FOOT ? "ft" : "mi";
+        }
+        yield size < 1 ? "cm" : size < 1000 ? "m" : "km";
+      }
+      case AREA -> us ? (size < ACRE / 2 ? "sq ft" : "ac") : (size < 10_000 ? "m2" : "ha");
+      case VOLUME -> us ? "gal" : "L";
+      case TEMPERATURE -> us ? "F" : "C";
+      case TIME -> size <= 60 ? "d" : size <= 400 ? "wk" : "month";
+      default -> dimension.base();
+    };
+  }
+
+  private static String unit(String symbol, double shown) {
+    boolean one = Math.abs(shown - 1) < 0.005;
+    return switch (symbol) {
+      case "d" -> one ? " day" : " days";
+      case "wk" -> one ? " week" : " weeks";
+      case "month" -> one ? " month" : " months";
+      case "ac" -> one ? " acre" : " acres";
+      case "mi" -> one ? " mile" : " miles";
+      case "C", "F" -> " " + symbol;
+      default -> " " + symbol;
+    };
+  }
+
+  /** Whole from ten up, {@code digits} significant digits below and never more than one decimal. */
+  private static String number(double value, String symbol, int digits) {
+    if (symbol.equals("C") || symbol.equals("F") || symbol.equals("d") || symbol.equals("wk")) {
+      return Long.toString(Math.round(value));
+    }
+    if (value == 0) {
+      return "0";
+    }
+    BigDecimal rounded =
+        new BigDecimal(value)
+            .round(new MathContext(Math.abs(value) < 10 ? 2 : digits, RoundingMode.HALF_UP));
+    if (Math.abs(value) >= 10) {
+      rounded = rounded.setScale(0, RoundingMode.HALF_UP);
+    }
+    return rounded.stripTrailingZeros().toPlainString();
+  }
+}
