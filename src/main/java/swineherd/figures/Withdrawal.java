@@ -1,0 +1,221 @@
+package swineherd.figures;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import swineherd.rulebook.Table;
+
+/**
+ * From what day a treated pig may go to slaughter. The days on the pack or from the vet decide; the
+ * table {@code withdrawal} only tests them for plausibility, and stands in where a keeper in the
+ * United States has no label at hand. Where the days cannot be known there is no date: ask the vet.
+ *
+ * <p>Every sum is on the safe side: the longest of label, vet and table counts, part days round up,
+ * and a safety day is added.
+ */
+public final class Withdrawal {
+  private Withdrawal() {}
+
+  /** Whose labels and law hold. */
+  public enum Region {
+    US,
+    EU_UK,
+    /** No table: the label or the vet must say. */
+    ELSEWHERE
+  }
+
+  public enum Route {
+    FEED,
+    WATER,
+    INJECTION
+  }
+
+  /**
+   * One course of one medicine; null stands for unknown.
+   *
+   * @param active active ingredient as in column {@code active} of the table
+   * @param route how it was given
+   * @param region where
+   * @param lastDose day of the last dose
+   * @param labelDays withdrawal for pig meat on the pack, days (hours: see {@link #daysFromHours})
+   * @param vetDays withdrawal the vet gave in writing, days
+   * @param offLabel given other than the pack says: more, longer, another route, in a bigger
+   *     volume, or a product for another animal
+   */
+  public record Treatment(
+      String active,
+      Route route,
+      Region region,
+      LocalDate lastDose,
+      Double labelDays,
+      Double vetDays,
+      boolean offLabel) {}
+
+  /** What a date rests on, or why there is none. */
+  public enum Basis {
+    /** The keeper's label or vet; the longest counts, and the table if it is longer still. */
+    LABEL_OR_VET,
+    /** The table, for want of a label: to be confirmed from the pack. */
+    TABLE,
+    /** No date: the days stand on the pack, which must be read. */
+    READ_THE_LABEL,
+    /** No date: product unknown, or used off its label and the vet has not said. */
+    ASK_THE_VET,
+    /** No date: the day of the last dose is not known. */
+    LAST_DOSE_UNKNOWN
+  }
+
+  /**
+   * @param date first day the pig may be slaughtered; null if no date can be given
+   * @param days withdrawal counted, days; null with the date
+   * @param basis what it rests on
+   * @param shorterThanTable the keeper's days are fewer than labels or law there print: read the
+   *     pack again, ask the vet
+   */
+  public record Clearance(LocalDate date, Integer days, Basis basis, boolean shorterThanTable) {}
+
+  /**
+   * Days the table prints for an active by a route in a region, over all its products.
+   *
+   * @return nothing if the table has no such product for pigs, or its text prints no days
+   */
+  public static Optional<DayRange> tableDays(String active, Route route, Region region) {
+    List<Table.Row> rows =
+        rows(active, route, region).stream().filter(Withdrawal::printed).toList();
+    if (rows.isEmpty()) {
+      return Optional.empty();
+    }
+    double low = rows.stream().mapToDouble(row -> row.number("low_d")).min().orElseThrow();
+    double high = rows.stream().mapToDouble(row -> row.number("high_d")).max().orElseThrow();
+    return Optional.of(new DayRange((int) low, (int) high));
+  }
+
+  /** Whether the table says that an active by that route is not meant for pigs there. */
+  public static boolean notLabelledForPigs(String active, Route route, Region region) {
+    List<Table.Row> rows = rows(active, route, region);
+    return !rows.isEmpty() && rows.stream().allMatch(row -> row.text("labelled").equals("no"));
+  }
+
+  private static boolean printed(Table.Row row) {
+    return row.text("labelled").equals("yes") && row.maybe("low_d").isPresent();
+  }
+
+  private static List<Table.Row> rows(String active, Route route, Region region) {
+    if (active == null || route == null || region == null) {
+      return List.of();
+    }
+    String place = key(region);
+    return Table.named("withdrawal").rows().stream()
+        .filter(row -> row.text("active").equalsIgnoreCase(active))
+        .filter(row -> row.text("region").equals(place))
+        .filter(row -> List.of(row.text("routes").split(" ")).contains(key(route)))
+        .toList();
+  }
+
+  private static String key(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Whole days of a withdrawal printed in hours, rounded up. */
+  public static int daysFromHours(double hours) {
+    return (int)
+        Math.ceil(OutsideDomainException.within("withdrawal in hours", hours, 0, 1e4) / 24);
+  }
+
+  /**
+   * Least meat withdrawal in days that the law of the EU and the UK lets a vet set for use off the
+   * label ({@code uk-vmr-2013}).
+   *
+   * @param longestLabelDays longest withdrawal for meat on the label, days; empty if it has none
+   *     for a food animal
+   */
+  public static int cascadeMinimum(OptionalDouble longestLabelDays) {
+    return longestLabelDays.isPresent()
+        ? (int) Math.ceil(rule("cascade-factor") * longestLabelDays.getAsDouble())
+        : (int) rule("cascade-no-label");
+  }
+
+  /** First day a pig may be slaughtered after {@code days} of withdrawal, with the safety day. */
+  public static LocalDate earliestSlaughter(LocalDate lastDose, double days) {
+    return lastDose.plusDays(wholeDays(days) + (long) rule("safety"));
+  }
+
+  /** Last day a dose with {@code days} of withdrawal may be given before a booked slaughter. */
+  public static LocalDate latestLastDose(LocalDate slaughter, double days) {
+    return slaughter.minusDays(wholeDays(days) + (long) rule("safety"));
+  }
+
+  private static int wholeDays(double days) {
+    return (int) Math.ceil(OutsideDomainException.within("withdrawal in days", days, 0, 400));
+  }
+
+  private static double rule(String key) {
+    return Table.named("withdrawal-rules").row(key).number("value");
+  }
+
+  /**
+   * When a pig may be slaughtered after one course.
+   *
+   * @throws OutsideDomainException if the label's or the vet's days are negative, above 400 or no
+   *     number
+   */
+  public static Clearance clearance(Treatment t) {
+    boolean offLabel = t.offLabel() || notLabelledForPigs(t.active(), t.route(), t.region());
+    if (t.vetDays() == null && (offLabel || t.active() == null)) {
+      return none(Basis.ASK_THE_VET);
+    }
+    if (t.lastDose() == null) {
+      return none(Basis.LAST_DOSE_UNKNOWN);
+    }
+    int said = Math.max(days(t.labelDays()), days(t.vetDays()));
+    if (offLabel) {
+      int least = t.region() == Region.EU_UK ? cascadeMinimum(maybe(t.labelDays())) : 0;
+      return on(t.lastDose(), Math.max(said, least), Basis.LABEL_OR_VET, said < least);
+    }
+    Optional<DayRange> table = tableDays(t.active(), t.route(), t.region());
+    if (t.labelDays() != null || t.vetDays() != null) {
+      int low = table.map(DayRange::low).orElse(0);
+      return on(t.lastDose(), Math.max(said, low), Basis.LABEL_OR_VET, said < low);
+    }
+    // European packs differ too much from one another for a table to stand in for them.
+    if (table.isPresent() && t.region() == Region.US) {
+      return on(t.lastDose(), table.get().high(), Basis.TABLE, false);
+    }
+    return none(Basis.READ_THE_LABEL);
+  }
+
+  /**
+   * When a pig may be slaughtered after several courses: the latest of their dates. If one of them
+   * has no date, there is none.
+   *
+   * @return the course that decides; nothing if there was no treatment
+   */
+  public static Optional<Clearance> clearance(List<Treatment> treatments) {
+    return treatments.stream().map(Withdrawal::clearance).reduce((a, b) -> later(a, b));
+  }
+
+  private static Clearance later(Clearance a, Clearance b) {
+    if (a.date() == null || b.date() == null) {
+      return a.date() == null ? a : b;
+    }
+    return b.date().isAfter(a.date()) ? b : a;
+  }
+
+  private static int days(Double days) {
+    return days == null ? 0 : wholeDays(days);
+  }
+
+  private static OptionalDouble maybe(Double value) {
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
+
+  private static Clearance none(Basis why) {
+    return new Clearance(null, null, why, false);
+  }
+
+  private static Clearance on(LocalDate lastDose, int days, Basis basis, boolean shorter) {
+    return new Clearance(earliestSlaughter(lastDose, days), days, basis, shorter);
+  }
+}
