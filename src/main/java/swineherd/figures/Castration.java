@@ -2,6 +2,7 @@ package swineherd.figures;
 
 import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 
 /**
  * What the law of a place asks before a male pig is castrated (table {@code castration-law}). It
@@ -21,13 +22,13 @@ public final class Castration {
   public record Demands(boolean lawKnown, boolean vet, boolean analgesic, boolean anaesthetic) {}
 
   /**
-   * @param place ISO 3166 code such as {@code ca} or {@code gb-nir}; null if unknown
+   * @param country null if unknown
    * @param ageDays age in days
    * @throws OutsideDomainException if the age is negative or no number
    */
-  public static Demands demands(String place, double ageDays) {
+  public static Demands demands(Country country, double ageDays) {
     double age = OutsideDomainException.within("age in days", ageDays, 0, 5000);
-    return LawTable.find("castration-law", place)
+    return Jurisdiction.row("castration-law", country)
         .map(row -> demands(row, age))
         .orElse(new Demands(false, true, true, true));
   }
@@ -48,8 +49,8 @@ public final class Castration {
    *
    * @return nothing if the law there is unknown or sets no age
    */
-  public static OptionalDouble ageLimitWithoutVet(String place) {
-    return LawTable.find("castration-law", place)
+  public static OptionalDouble ageLimitWithoutVet(Country country) {
+    return Jurisdiction.row("castration-law", country)
         .map(row -> row.maybe("lay_until_d"))
         .orElse(OptionalDouble.empty());
   }

@@ -23,29 +23,29 @@ public final class GroundRest {
   }
 
   /**
-   * @param months months without pigs and without pig manure; infinite if there never were any
+   * @param days days without pigs and without pig manure; infinite if there never were any
    * @throws OutsideDomainException if negative or no number
    */
-  public static Worth worth(double months) {
-    double m = OutsideDomainException.within("rest in months", months, 0, Double.POSITIVE_INFINITY);
-    if (m < span("rest-helps-strongyles")) {
+  public static Worth worth(double days) {
+    double d = OutsideDomainException.within("rest in days", days, 0, Double.POSITIVE_INFINITY);
+    if (d < span("rest-helps-strongyles")) {
       return Worth.TOO_SHORT;
     }
-    if (m < span("rest-minimum")) {
+    if (d < span("rest-minimum")) {
       return Worth.STRONGYLES_ONLY;
     }
-    return m < span("rest-after-heavy") ? Worth.FAIR : Worth.GOOD;
+    return d < span("rest-after-heavy") ? Worth.FAIR : Worth.GOOD;
   }
 
   /**
-   * Day from which ground may take pigs again: two years after the last, five after a heavy
-   * infestation.
+   * Day from which ground may take pigs again: two years (730 days) after the last, five after a
+   * heavy infestation.
    */
   public static LocalDate restUntil(LocalDate lastPigs, boolean heavilyInfested) {
-    return lastPigs.plusMonths((long) span(heavilyInfested ? "rest-after-heavy" : "rest-minimum"));
+    return lastPigs.plusDays((long) span(heavilyInfested ? "rest-after-heavy" : "rest-minimum"));
   }
 
   private static double span(String key) {
-    return Table.named("parasite-days").row(key).number("value");
+    return Table.named("parasite-days").row(key).number("days");
   }
 }

@@ -1,6 +1,8 @@
 package swineherd.figures;
 
 import java.util.List;
+import java.util.Optional;
+import swineherd.rulebook.Table;
 import swineherd.setup.Country;
 
 /** Whose rules hold in a country. */
@@ -17,5 +19,14 @@ final class Jurisdiction {
     return country.isEuropeanUnion()
         ? List.of(country.key(), EUROPEAN_UNION)
         : List.of(country.key());
+  }
+
+  /**
+   * The row that holds in a country, from a table keyed by place: its own before the European
+   * Union's.
+   */
+  static Optional<Table.Row> row(String table, Country country) {
+    Table laws = Table.named(table);
+    return of(country).stream().filter(laws::has).findFirst().map(laws::row);
   }
 }

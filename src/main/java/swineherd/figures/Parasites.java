@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import swineherd.rulebook.Table;
+import swineherd.setup.Pen.Ground;
 
 /**
  * Worms: when the next dung test is due, and how long they take to show. It schedules a
@@ -15,23 +16,6 @@ import swineherd.rulebook.Table;
  */
 public final class Parasites {
   private Parasites() {}
-
-  /** What the pigs live on. */
-  public enum Ground {
-    /** Slats, or concrete scraped daily; no earth. */
-    SLATS_OR_BARE_CONCRETE,
-    /** Concrete with bedding whose dung corner is cleared at least weekly. */
-    CONCRETE_BEDDED,
-    DEEP_LITTER_OR_EARTH_INDOORS,
-    /** Pasture that they leave before it is bare. */
-    PASTURE_MOVED,
-    BARE_DRY_LOT,
-    WET_SHADED_OR_MUD;
-
-    private boolean concrete() {
-      return this == SLATS_OR_BARE_CONCRETE || this == CONCRETE_BEDDED;
-    }
-  }
 
   /** What is known of worms in these pigs. */
   public enum History {
@@ -57,10 +41,10 @@ public final class Parasites {
   /**
    * How the pigs are kept; null stands for unknown everywhere.
    *
-   * @param areaPerPigM2 earth or pasture for each pig, m2; not asked on concrete or slats
+   * @param areaPerPigM2 earth or pasture for each pig, m2; not asked indoors
    * @param ground what they live on
-   * @param restMonths months the ground was without pigs and pig manure before these came; 0 if
-   *     used all along, infinite if it never had any; not asked on concrete or slats
+   * @param restDays days the ground was without pigs and pig manure before these came; 0 if used
+   *     all along, infinite if it never had any; not asked on concrete or slats
    * @param washed concrete or slats only: washed, steamed and dried before these came
    * @param history what is known of their worms
    * @param ageWeeks age in weeks
@@ -70,7 +54,7 @@ public final class Parasites {
   public record Keeping(
       Double areaPerPigM2,
       Ground ground,
-      Double restMonths,
+      Double restDays,
       Boolean washed,
       History history,
       Double ageWeeks,
@@ -99,11 +83,11 @@ public final class Parasites {
    */
   public static NextTest nextTest(Keeping k) {
     EnumSet<Input> assumed = EnumSet.noneOf(Input.class);
-    boolean concrete = k.ground() != null && k.ground().concrete();
+    boolean earth = k.ground() == null || k.ground().isEarth();
     double product =
-        area(k, concrete, assumed)
+        area(k, earth, assumed)
             * ground(k, assumed)
-            * rest(k, concrete, assumed)
+            * rest(k, assumed)
             * history(k, assumed)
             * age(k, assumed)
             * season(k, assumed);
@@ -115,8 +99,8 @@ public final class Parasites {
     return new NextTest((int) days, raw < 0.8 * floor, assumed);
   }
 
-  private static double area(Keeping k, boolean concrete, Set<Input> assumed) {
-    if (concrete) {
+  private static double area(Keeping k, boolean earth, Set<Input> assumed) {
+    if (!earth) {
       return 1;
     }
     if (k.areaPerPigM2() == null) {
@@ -130,26 +114,29 @@ public final class Parasites {
   private static double ground(Keeping k, Set<Input> assumed) {
     if (k.ground() == null) {
       assumed.add(Input.GROUND);
-      return level(Ground.WET_SHADED_OR_MUD);
+      return level(Ground.BARE_WET);
     }
     return level(k.ground());
   }
 
-  private static double rest(Keeping k, boolean concrete, Set<Input> assumed) {
-    if (concrete) {
+  private static double rest(Keeping k, Set<Input> assumed) {
+    if (isConcrete(k.ground())) {
       if (k.washed() == null) {
         assumed.add(Input.WASHING);
       }
       return factor(Boolean.TRUE.equals(k.washed()) ? "housing-washed" : "housing-not-washed");
     }
-    if (k.restMonths() == null) {
+    if (k.restDays() == null) {
       assumed.add(Input.REST);
       return step("rest", 0);
     }
     return step(
         "rest",
-        OutsideDomainException.within(
-            "rest in months", k.restMonths(), 0, Double.POSITIVE_INFINITY));
+        OutsideDomainException.within("rest in days", k.restDays(), 0, Double.POSITIVE_INFINITY));
+  }
+
+  private static boolean isConcrete(Ground ground) {
+    return ground == Ground.SLATS || ground == Ground.CONCRETE || ground == Ground.BEDDED_CONCRETE;
   }
 
   private static double history(Keeping k, Set<Input> assumed) {
@@ -214,7 +201,7 @@ public final class Parasites {
   }
 
   private static double span(String key) {
-    return Table.named("parasite-days").row(key).number("value");
+    return Table.named("parasite-days").row(key).number("days");
   }
 
   /**

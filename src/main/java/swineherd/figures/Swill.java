@@ -1,7 +1,9 @@
 package swineherd.figures;
 
 import java.util.Locale;
+import java.util.Optional;
 import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 
 /** Whether scraps may be fed to pigs at a place (table {@code swill-law}); always check locally. */
 public final class Swill {
@@ -29,17 +31,30 @@ public final class Swill {
   }
 
   /**
-   * @param place ISO 3166 code such as {@code gb} or {@code us-ia}; null or one without a row
-   *     counts as the strict row {@code anywhere-else}
+   * @param country null if unknown; one without a row counts as the strict row {@code elsewhere}
+   * @param state state or province by name or postal code, in any case; null if unknown
    */
-  public static Verdict verdict(String place, Scraps scraps) {
+  public static Verdict verdict(Country country, String state, Scraps scraps) {
     return Verdict.valueOf(
-        law(place).text(scraps.name().toLowerCase(Locale.ROOT)).toUpperCase(Locale.ROOT));
+        law(country, state).text(scraps.name().toLowerCase(Locale.ROOT)).toUpperCase(Locale.ROOT));
   }
 
-  /** The row of the table that holds at a place, with its note and source. */
-  public static Table.Row law(String place) {
-    return LawTable.find("swill-law", place)
-        .orElseGet(() -> Table.named("swill-law").row("anywhere-else"));
+  /** The row of the table that holds there, with its note and source. */
+  public static Table.Row law(Country country, String state) {
+    return stateLaw(country, state)
+        .or(() -> Jurisdiction.row("swill-law", country))
+        .orElseGet(() -> Table.named("swill-law").row("elsewhere"));
+  }
+
+  private static Optional<Table.Row> stateLaw(Country country, String state) {
+    if (country == null || state == null) {
+      return Optional.empty();
+    }
+    String named = state.strip().toLowerCase(Locale.ROOT);
+    String key = country.key() + "-" + named.replace(' ', '-');
+    return Table.named("swill-law").rows().stream()
+        .filter(row -> row.key().startsWith(country.key() + "-"))
+        .filter(row -> row.key().equals(key) || row.text("code").equals(named))
+        .findFirst();
   }
 }

@@ -4,7 +4,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
 
-/** Drinking water: how much, from how many drinkers, how good, and what to do when it failed. */
+/**
+ * Drinking water: how much, from how many drinkers and how good. When it has failed: {@link
+ * WaterLost}.
+ */
 public final class Water {
   private static final double PLAN = 1.5;
   private static final double LEAST_PER_KG = 0.06;
@@ -137,59 +140,6 @@ public final class Water {
     return Table.named("water-quality").row(item);
   }
 
-  /** How pigs look that have been without water. */
-  public enum Look {
-    BRIGHT,
-    /** Dull or off feed; also where nobody has looked, since that never counts as good news. */
-    DULL_OR_UNSEEN,
-    /** Blind, pressing the head, twitching, sitting like a dog, jerking or in fits. */
-    NERVOUS
-  }
-
-  /** What to do for pigs that have been without water, mildest first. */
-  public enum AfterOutage {
-    /** Give it back, let them drink in turns, stay and watch. */
-    WATCH,
-    /** Ask a vet the same day; give it back little by little until the answer. */
-    IN_STEPS,
-    /** A vet at once, before the water is opened; little by little while waiting. */
-    VET_FIRST
-  }
-
-  /**
-   * What to do when the water has failed. Feed salt that does no harm beside free water poisons
-   * once it is cut, and drinking their fill at once makes it worse ({@code aasv-salt-2023}). For
-   * the hours between watching and the vet no source has a rule: little by little is a judgement,
-   * on the careful side.
-   *
-   * @param hours since they last could drink, 0 or more
-   * @param air highest air temperature in that time, °C
-   * @throws OutsideDomainException if hours are negative or a value is not a number
-   */
-  public static AfterOutage afterOutage(double hours, double air, Look look) {
-    OutsideDomainException.within("hours without water", hours, 0, 10_000);
-    OutsideDomainException.within("air temperature in °C", air, -60, 60);
-    boolean hot = air > outage("heat-above");
-    double vetFrom = hot ? outage("vet-from-in-heat") : outage("vet-from");
-    if (look == Look.NERVOUS || hours >= vetFrom) {
-      return AfterOutage.VET_FIRST;
-    }
-    boolean mild = look == Look.BRIGHT && hours < outage("watch-below");
-    return mild ? AfterOutage.WATCH : AfterOutage.IN_STEPS;
-  }
-
-  /**
-   * The pace at which water may be given back: 0.5 % of live weight an hour ({@code merck-salt}).
-   *
-   * @param weight live weight in kg, 5 to 140
-   * @return L an hour for each pig
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
-   */
-  public static double returnPerHour(double weight) {
-    return outage("return-per-hour")
-        * OutsideDomainException.within("live weight in kg", weight, 5, 140);
-  }
-
   /**
    * Water a pig went without, as on a day when the drinker was frozen.
    *
@@ -200,9 +150,5 @@ public final class Water {
   public static double missed(double need, double hours) {
     OutsideDomainException.within("water needed in L a day", need, 0, 10_000);
     return need * OutsideDomainException.within("hours without water", hours, 0, 10_000) / 24;
-  }
-
-  private static double outage(String limit) {
-    return Table.named("water-outage").row(limit).number("value");
   }
 }

@@ -3,63 +3,71 @@ package swineherd.figures;
 import swineherd.rulebook.Table;
 
 /**
- * How pigs that stood without water get it back. Water all at once after a long dry spell swells
- * the brain (salt poisoning) and kills.
+ * How pigs that stood without water get it back (table {@code water-outage}). Feed salt that does
+ * no harm beside free water poisons once it is cut, and drinking their fill at once makes it worse.
  */
 public final class WaterLost {
   private WaterLost() {}
 
-  /** Mildest first. */
+  /** How the pigs look. */
+  public enum Look {
+    BRIGHT,
+    /** Dull or off feed; also where nobody has looked, since that never counts as good news. */
+    DULL_OR_UNSEEN,
+    /** Blind, pressing the head, twitching, sitting like a dog, jerking or in fits. */
+    NERVOUS
+  }
+
+  /** What to do, mildest first. */
   public enum Action {
-    /** Water back at once; stay and watch. */
-    RESTORE,
-    /** Water back by turns and in small lots; stay; the vet at any odd sign. */
-    RESTORE_IN_STAGES,
-    /** Ring the vet first; meanwhile only {@link #litresPerHour} for each pig. */
-    VET_NOW_AND_RATION
+    /** Give it back, let them drink in turns, stay and watch. */
+    WATCH,
+    /** Ask a vet the same day; give it back little by little until the answer. */
+    IN_STEPS,
+    /** A vet at once, before the water is opened; little by little while waiting. */
+    VET_FIRST
   }
 
   /**
-   * What to do, by table {@code water-lost}: under 12 hours water back; from 24 hours, or from 12
-   * in heat, or with any nervous sign, the vet first. Some texts ration only after more than 24
-   * hours; the earlier line is kept. Between 12 and 24 hours in cool air, where texts leave a gap,
-   * in stages. A judgement within published bounds.
+   * What to do when the water has failed: the vet first from 24 hours, from 12 in heat ({@code
+   * aasv-salt-2023}: severe after more than 24 hours, sooner in heat), or with any nervous sign.
+   * For the hours between watching and the vet no source has a rule: little by little is a
+   * judgement, on the careful side.
    *
-   * @param hoursDry hours without water; null if unknown, which counts as long
-   * @param airC warmest air of those hours, degC; null if unknown, which counts as hot
-   * @param nervousSigns blind, wandering, head pressed or jerking back, sitting like a dog, fits
-   * @throws OutsideDomainException if the hours are negative or no number, or the air is outside
-   *     -60 to 60 degC
+   * @param hours since they last could drink, 0 or more; null if unknown, which counts as long
+   * @param air highest air temperature in that time, °C; null if unknown, which counts as hot
+   * @param look how they look; null counts as unseen
+   * @throws OutsideDomainException if hours are negative or a value is not a number
    */
-  public static Action action(Double hoursDry, Double airC, boolean nervousSigns) {
-    if (nervousSigns || hoursDry == null) {
-      return Action.VET_NOW_AND_RATION;
+  public static Action action(Double hours, Double air, Look look) {
+    if (hours == null || look == Look.NERVOUS) {
+      return Action.VET_FIRST;
     }
-    double hours = OutsideDomainException.within("hours without water", hoursDry, 0, 1000);
+    double dry = OutsideDomainException.within("hours without water", hours, 0, 10_000);
     boolean hot =
-        airC == null
-            || OutsideDomainException.within("air temperature in degC", airC, -60, 60)
-                > limit("hot-above");
-    if (hours >= limit(hot ? "vet-from-hot" : "vet-from")) {
-      return Action.VET_NOW_AND_RATION;
+        air == null
+            || OutsideDomainException.within("air temperature in °C", air, -60, 60)
+                > limit("heat-above");
+    if (dry >= limit(hot ? "vet-from-in-heat" : "vet-from")) {
+      return Action.VET_FIRST;
     }
-    return hours < limit("bright-below") ? Action.RESTORE : Action.RESTORE_IN_STAGES;
+    return look == Look.BRIGHT && dry < limit("watch-below") ? Action.WATCH : Action.IN_STEPS;
   }
 
   /**
-   * Water for one pig in each hour of a slow return: half a per cent of its weight ({@code
-   * merck-veterinary-manual}, from memory; the vet may say otherwise).
+   * The pace at which water may be given back while the vet is on the way: 0.5 % of live weight an
+   * hour ({@code merck-salt}, from memory).
    *
-   * @param liveWeightKg live weight, kg
-   * @return litres an hour
-   * @throws OutsideDomainException outside 1 to 400 kg
+   * @param weight live weight in kg, 5 to 140
+   * @return L an hour for each pig
+   * @throws OutsideDomainException for a weight outside 5 to 140 kg
    */
-  public static double litresPerHour(double liveWeightKg) {
-    double weight = OutsideDomainException.within("live weight in kg", liveWeightKg, 1, 400);
-    return weight * limit("ration") / 100;
+  public static double litresPerHour(double weight) {
+    return limit("return-per-hour")
+        * OutsideDomainException.within("live weight in kg", weight, 5, 140);
   }
 
   private static double limit(String key) {
-    return Table.named("water-lost").row(key).number("value");
+    return Table.named("water-outage").row(key).number("value");
   }
 }

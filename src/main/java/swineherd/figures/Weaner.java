@@ -3,6 +3,7 @@ package swineherd.figures;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 
 /** What the law, and sense, ask of a weaner that is for sale. */
 public final class Weaner {
@@ -11,13 +12,13 @@ public final class Weaner {
   /**
    * Least age at weaning in days (table {@code weaning-law}).
    *
-   * @param place ISO 3166 code such as {@code gb} or {@code us-ia}; null if unknown
+   * @param country null if unknown
    * @param specialHousing whether they go into emptied, cleaned and disinfected housing away from
    *     sows
    * @return nothing where no law is known or there is none
    */
-  public static OptionalInt minimumWeaningDays(String place, boolean specialHousing) {
-    return LawTable.find("weaning-law", place)
+  public static OptionalInt minimumWeaningDays(Country country, boolean specialHousing) {
+    return Jurisdiction.row("weaning-law", country)
         .map(row -> row.maybe(specialHousing ? "special_housing_d" : "minimum_d"))
         .filter(OptionalDouble::isPresent)
         .map(days -> OptionalInt.of((int) days.getAsDouble()))

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 
 /**
  * From what day a treated pig may go to slaughter. The days on the pack or from the vet decide; the
@@ -23,7 +24,20 @@ public final class Withdrawal {
     US,
     EU_UK,
     /** No table: the label or the vet must say. */
-    ELSEWHERE
+    ELSEWHERE;
+
+    /**
+     * @param country null if unknown
+     */
+    public static Region of(Country country) {
+      if (country == null) {
+        return ELSEWHERE;
+      }
+      if (country == Country.UNITED_STATES) {
+        return US;
+      }
+      return country.isUnitedKingdom() || country.isEuropeanUnion() ? EU_UK : ELSEWHERE;
+    }
   }
 
   public enum Route {
@@ -36,7 +50,7 @@ public final class Withdrawal {
    * One course of one medicine; null stands for unknown.
    *
    * @param active active ingredient as in column {@code active} of the table
-   * @param route how it was given
+   * @param route how it was given; unknown, every route of the table is allowed for
    * @param region where
    * @param lastDose day of the last dose
    * @param labelDays withdrawal for pig meat on the pack, days (hours: see {@link #daysFromHours})
@@ -77,7 +91,8 @@ public final class Withdrawal {
   public record Clearance(LocalDate date, Integer days, Basis basis, boolean shorterThanTable) {}
 
   /**
-   * Days the table prints for an active by a route in a region, over all its products.
+   * Days the table prints for an active by a route in a region, over all its products, and over all
+   * routes where the route is null.
    *
    * @return nothing if the table has no such product for pigs, or its text prints no days
    */
@@ -103,14 +118,14 @@ public final class Withdrawal {
   }
 
   private static List<Table.Row> rows(String active, Route route, Region region) {
-    if (active == null || route == null || region == null) {
+    if (active == null || region == null) {
       return List.of();
     }
     String place = key(region);
     return Table.named("withdrawal").rows().stream()
-        .filter(row -> row.text("active").equalsIgnoreCase(active))
+        .filter(row -> row.text("active").equalsIgnoreCase(active.strip()))
         .filter(row -> row.text("region").equals(place))
-        .filter(row -> List.of(row.text("routes").split(" ")).contains(key(route)))
+        .filter(row -> route == null || List.of(row.text("routes").split(" ")).contains(key(route)))
         .toList();
   }
 

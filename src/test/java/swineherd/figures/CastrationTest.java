@@ -7,25 +7,26 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import swineherd.figures.Castration.Demands;
+import swineherd.setup.Country;
 
 class CastrationTest {
   @ParameterizedTest(name = "{0}")
   @CsvSource({
-    "T11 EU after the first week (2008/120/EC) [read], fr, 8, true, true, true",
-    "T11 EU within it (2008/120/EC; EFSA J. 91) [read], fr, 7, false, false, false",
-    "T12 Canada over 10 d (NFACC code 4.5) [read], ca, 11, true, true, true",
-    "T12 Canada at 10 d: pain relief at any age [read], ca, 10, false, true, false",
-    "Canada on the first day [read], ca, 0, false, true, false",
-    "Northern Ireland at 8 d (act of 1972) [read], gb-nir, 8, true, true, true",
-    "England at 7 d (PB7950) [read], GB-ENG, 7, false, false, false",
-    "England at 8 d (PB7950) [read], GB-ENG, 8, true, true, true",
-    "Germany at any age [memory], de, 1, true, true, true",
-    "Australia over 21 d [memory], au, 22, true, false, true",
-    "United States: no federal rule [memory], us-ia, 60, false, false, false",
+    "T11 EU after the first week (2008/120/EC) [read], FRANCE, 8, true, true, true",
+    "T11 EU within it (2008/120/EC; EFSA J. 91) [read], FRANCE, 7, false, false, false",
+    "T12 Canada over 10 d (NFACC code 4.5) [read], CANADA, 11, true, true, true",
+    "T12 Canada at 10 d: pain relief at any age [read], CANADA, 10, false, true, false",
+    "Canada on the first day [read], CANADA, 0, false, true, false",
+    "Northern Ireland at 8 d (act of 1972) [read], NORTHERN_IRELAND, 8, true, true, true",
+    "England at 7 d (PB7950) [read], ENGLAND, 7, false, false, false",
+    "England at 8 d (PB7950) [read], ENGLAND, 8, true, true, true",
+    "Germany at any age [memory], GERMANY, 1, true, true, true",
+    "Australia over 21 d [memory], AUSTRALIA, 22, true, false, true",
+    "United States: no federal rule [memory], UNITED_STATES, 60, false, false, false",
   })
   void the_law_of_the_place_asks_for_its_least(
-      String check, String place, double age, boolean vet, boolean relief, boolean anaesthetic) {
-    assertThat(Castration.demands(place, age))
+      String check, Country country, double age, boolean vet, boolean relief, boolean anaesthetic) {
+    assertThat(Castration.demands(country, age))
         .isEqualTo(new Demands(true, vet, relief, anaesthetic));
   }
 
@@ -33,20 +34,20 @@ class CastrationTest {
   void an_unknown_place_asks_for_everything() {
     Demands all = new Demands(false, true, true, true);
     assertThat(Castration.demands(null, 1)).isEqualTo(all);
-    assertThat(Castration.demands("zz", 1)).isEqualTo(all);
+    assertThat(Castration.demands(Country.ELSEWHERE, 1)).isEqualTo(all);
   }
 
   @Test
   void the_age_limit_without_a_vet_is_seven_days_in_the_eu_and_none_in_us_law() {
     // T11: Directive 2008/120/EC, annex I, chapter I, 8 [read].
-    assertThat(Castration.ageLimitWithoutVet("ie")).hasValue(7);
-    assertThat(Castration.ageLimitWithoutVet("us")).isEmpty();
+    assertThat(Castration.ageLimitWithoutVet(Country.IRELAND)).hasValue(7);
+    assertThat(Castration.ageLimitWithoutVet(Country.UNITED_STATES)).isEmpty();
     assertThat(Castration.ageLimitWithoutVet(null)).isEmpty();
   }
 
   @Test
   void an_impossible_age_is_refused() {
-    assertThatThrownBy(() -> Castration.demands("ca", -1))
+    assertThatThrownBy(() -> Castration.demands(Country.CANADA, -1))
         .isInstanceOf(OutsideDomainException.class);
   }
 }

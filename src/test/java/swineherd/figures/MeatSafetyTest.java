@@ -28,6 +28,13 @@ class MeatSafetyTest {
     assertThat((inF - 32) * 5 / 9).isCloseTo(inC, within(0.05));
   }
 
+  @ParameterizedTest(name = "SL03 {0}: {1} °F is {2} °C (USDA Farmers' Bulletin 2265) [read]")
+  @CsvSource({"day, 40, 4.4", "may-freeze, 28, -2.2", "night, 35, 1.7"})
+  void hanging_temperatures_agree(String row, double inF, double inC) {
+    assertThat(Table.named("chilling").row(row).number("limit")).isEqualTo(inC);
+    assertThat((inF - 32) * 5 / 9).isCloseTo(inC, within(0.05));
+  }
+
   @Test
   void pork_is_cooked_to_the_published_temperatures() {
     // USDA safe minimum temperatures [read]; game as mince [judgement].

@@ -9,12 +9,12 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import swineherd.figures.Parasites.Ground;
 import swineherd.figures.Parasites.History;
 import swineherd.figures.Parasites.Input;
 import swineherd.figures.Parasites.Keeping;
 import swineherd.figures.Parasites.NextTest;
 import swineherd.rulebook.Table;
+import swineherd.setup.Pen.Ground;
 
 class ParasitesTest {
   private static final double NEVER = Double.POSITIVE_INFINITY;
@@ -25,13 +25,13 @@ class ParasitesTest {
    */
   @ParameterizedTest(name = "{0}")
   @CsvSource({
-    "P06 56*.9*.85*.8*.9*.9 = 27.8,150,BARE_DRY_LOT,1,,,9,false,false,35,true",
-    "P07 56*1*1*1.3*1*.9 = 65.5,400,PASTURE_MOVED,Infinity,,DOSED_AT_SOURCE,9,false,false,66,false",
-    "P08 56*1*1.2*1.1*.9 = 66.5,,CONCRETE_BEDDED,,true,,20,false,false,67,false",
-    "P09 56*1.3*1.2*1.15 = 100.5,400,PASTURE_MOVED,Infinity,,TWO_CLEAN_TESTS,20,false,true,90,false",
-    "P10 56*1.15*2 = 128.8,600,PASTURE_MOVED,24,,DOSED_AT_SOURCE,65,true,false,129,false",
-    "P11 56*.8*.75*.8*.75*.9 = 18.1,60,WET_SHADED_OR_MUD,0,,KNOWN_POSITIVE,14,false,false,35,true",
-    "P12 56*.9*.85*1*1*.9 = 38.6,150,BARE_DRY_LOT,12,,DOSED_AT_SOURCE,9,false,false,39,false",
+    "P06 56*.9*.85*.8*.9*.9 = 27.8,150,BARE_DRY,30,,,9,false,false,35,true",
+    "P07 56*1*1*1.3*1*.9 = 65.5,400,MOVED_PASTURE,Infinity,,DOSED_AT_SOURCE,9,false,false,66,false",
+    "P08 56*1*1.2*1.1*.9 = 66.5,,BEDDED_CONCRETE,,true,,20,false,false,67,false",
+    "P09 56*1.3*1.2*1.15 = 100.5,400,MOVED_PASTURE,Infinity,,TWO_CLEAN_TESTS,20,false,true,90,false",
+    "P10 56*1.15*2 = 128.8,600,MOVED_PASTURE,730,,DOSED_AT_SOURCE,65,true,false,129,false",
+    "P11 56*.8*.75*.8*.75*.9 = 18.1,60,BARE_WET,0,,KNOWN_POSITIVE,14,false,false,35,true",
+    "P12 56*.9*.85*1*1*.9 = 38.6,150,BARE_DRY,365,,DOSED_AT_SOURCE,9,false,false,39,false",
   })
   void the_next_test_follows_the_factors(
       String check,
@@ -62,10 +62,10 @@ class ParasitesTest {
   void thirty_two_weeks_still_counts_as_young() {
     Keeping at32 =
         new Keeping(
-            240.0, Ground.PASTURE_MOVED, 12.0, null, History.DOSED_AT_SOURCE, 32.0, false, false);
+            240.0, Ground.MOVED_PASTURE, 365.0, null, History.DOSED_AT_SOURCE, 32.0, false, false);
     Keeping over32 =
         new Keeping(
-            240.0, Ground.PASTURE_MOVED, 12.0, null, History.DOSED_AT_SOURCE, 32.1, false, false);
+            240.0, Ground.MOVED_PASTURE, 365.0, null, History.DOSED_AT_SOURCE, 32.1, false, false);
     assertThat(Parasites.nextTest(at32).days()).isEqualTo(56);
     assertThat(Parasites.nextTest(over32).days()).isEqualTo(84);
   }
@@ -81,7 +81,7 @@ class ParasitesTest {
             Parasites.nextTest(
                     new Keeping(
                         null,
-                        Ground.CONCRETE_BEDDED,
+                        Ground.BEDDED_CONCRETE,
                         null,
                         null,
                         History.DOSED_AT_SOURCE,
@@ -129,7 +129,7 @@ class ParasitesTest {
 
   @Test
   void an_impossible_area_is_refused() {
-    Keeping odd = new Keeping(-1.0, Ground.PASTURE_MOVED, 12.0, null, null, 10.0, false, false);
+    Keeping odd = new Keeping(-1.0, Ground.MOVED_PASTURE, 365.0, null, null, 10.0, false, false);
     assertThatThrownBy(() -> Parasites.nextTest(odd)).isInstanceOf(OutsideDomainException.class);
   }
 
@@ -138,8 +138,8 @@ class ParasitesTest {
     Random random = new Random(42);
     for (int i = 0; i < 2000; i++) {
       Keeping k = anyKeeping(random);
-      Keeping roomier = with(k, k.areaPerPigM2() * (1 + random.nextDouble() * 5), k.restMonths());
-      Keeping rested = with(k, k.areaPerPigM2(), k.restMonths() + random.nextDouble() * 60);
+      Keeping roomier = with(k, k.areaPerPigM2() * (1 + random.nextDouble() * 5), k.restDays());
+      Keeping rested = with(k, k.areaPerPigM2(), k.restDays() + random.nextDouble() * 1800);
       int days = Parasites.nextTest(k).days();
       assertThat(Parasites.nextTest(roomier).days()).as("%s", roomier).isGreaterThanOrEqualTo(days);
       assertThat(Parasites.nextTest(rested).days()).as("%s", rested).isGreaterThanOrEqualTo(days);
@@ -171,7 +171,7 @@ class ParasitesTest {
       new Keeping(
           null,
           k.ground(),
-          k.restMonths(),
+          k.restDays(),
           null,
           k.history(),
           k.ageWeeks(),
@@ -180,16 +180,7 @@ class ParasitesTest {
       new Keeping(
           k.areaPerPigM2(),
           null,
-          k.restMonths(),
-          null,
-          k.history(),
-          k.ageWeeks(),
-          false,
-          k.coldThroughout()),
-      new Keeping(
-          k.areaPerPigM2(),
-          k.ground(),
-          null,
+          k.restDays(),
           null,
           k.history(),
           k.ageWeeks(),
@@ -198,7 +189,16 @@ class ParasitesTest {
       new Keeping(
           k.areaPerPigM2(),
           k.ground(),
-          k.restMonths(),
+          null,
+          null,
+          k.history(),
+          k.ageWeeks(),
+          false,
+          k.coldThroughout()),
+      new Keeping(
+          k.areaPerPigM2(),
+          k.ground(),
+          k.restDays(),
           null,
           null,
           k.ageWeeks(),
@@ -207,21 +207,14 @@ class ParasitesTest {
       new Keeping(
           k.areaPerPigM2(),
           k.ground(),
-          k.restMonths(),
+          k.restDays(),
           null,
           k.history(),
           null,
           false,
           k.coldThroughout()),
       new Keeping(
-          k.areaPerPigM2(),
-          k.ground(),
-          k.restMonths(),
-          null,
-          k.history(),
-          k.ageWeeks(),
-          false,
-          null),
+          k.areaPerPigM2(), k.ground(), k.restDays(), null, k.history(), k.ageWeeks(), false, null),
     };
   }
 
@@ -238,14 +231,9 @@ class ParasitesTest {
   }
 
   private static Keeping anyKeeping(Random random) {
-    Ground[] earth = {
-      Ground.DEEP_LITTER_OR_EARTH_INDOORS,
-      Ground.PASTURE_MOVED,
-      Ground.BARE_DRY_LOT,
-      Ground.WET_SHADED_OR_MUD
-    };
+    Ground[] earth = {Ground.DEEP_LITTER, Ground.MOVED_PASTURE, Ground.BARE_DRY, Ground.BARE_WET};
     History[] histories = History.values();
-    double rest = random.nextInt(10) == 0 ? NEVER : random.nextDouble() * 80;
+    double rest = random.nextInt(10) == 0 ? NEVER : random.nextDouble() * 2400;
     return new Keeping(
         random.nextDouble() * 700,
         earth[random.nextInt(earth.length)],

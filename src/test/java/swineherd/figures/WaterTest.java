@@ -10,8 +10,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import swineherd.figures.Water.AfterOutage;
-import swineherd.figures.Water.Look;
 import swineherd.figures.Water.Quality;
 
 class WaterTest {
@@ -149,41 +147,9 @@ class WaterTest {
   }
 
   @Test
-  void w08_after_30_hours_the_vet_comes_first_and_a_pig_of_60_kg_gets_300_ml_an_hour() {
-    // > 24 h: J. Swine Health Prod. 31(6) [read]; 0.5 % an hour: Merck Veterinary Manual [memory]
-    assertThat(Water.afterOutage(30, 10, Look.BRIGHT)).isEqualTo(AfterOutage.VET_FIRST);
-    assertThat(Water.returnPerHour(60)).isCloseTo(0.3, within(1e-9));
+  void w08_water_missed_in_30_hours() {
+    // 5.2 L a day for 30 h, arithmetic
     assertThat(Water.missed(5.2, 30)).isCloseTo(6.5, within(1e-9));
-  }
-
-  @ParameterizedTest(name = "{0} h at {1} °C, {2}: {3}")
-  @CsvSource({
-    "6, 10, BRIGHT, WATCH",
-    "6, 10, DULL_OR_UNSEEN, IN_STEPS",
-    "6, 10, NERVOUS, VET_FIRST",
-    "12, 25, BRIGHT, IN_STEPS",
-    "12, 26, BRIGHT, VET_FIRST",
-    "23, -10, BRIGHT, IN_STEPS",
-    "24, -10, BRIGHT, VET_FIRST"
-  })
-  void hours_heat_and_looks_decide(double hours, double air, Look look, AfterOutage then) {
-    // worked examples of our rule [judgement], hours as in J. Swine Health Prod. 31(6) [read]
-    assertThat(Water.afterOutage(hours, air, look)).isEqualTo(then);
-  }
-
-  @Test
-  void longer_hotter_or_duller_is_never_milder_seed_7() {
-    Random random = new Random(7);
-    for (int i = 0; i < 500; i++) {
-      double hours = 48 * random.nextDouble();
-      double air = -20 + 60 * random.nextDouble();
-      for (Look look : Look.values()) {
-        AfterOutage now = Water.afterOutage(hours, air, look);
-        assertThat(Water.afterOutage(hours + 1, air, look)).isGreaterThanOrEqualTo(now);
-        assertThat(Water.afterOutage(hours, air + 5, look)).isGreaterThanOrEqualTo(now);
-        assertThat(Water.afterOutage(hours, air, Look.NERVOUS)).isGreaterThanOrEqualTo(now);
-      }
-    }
   }
 
   @Test
@@ -213,8 +179,6 @@ class WaterTest {
         .isThrownBy(() -> Water.drinkers(-1, 40));
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> Water.quality("sulfate", -1));
-    assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> Water.afterOutage(-1, 10, Look.BRIGHT));
     assertThatIllegalArgumentException().isThrownBy(() -> Water.quality("gold", 1));
   }
 }

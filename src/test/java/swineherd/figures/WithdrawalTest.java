@@ -15,6 +15,7 @@ import swineherd.figures.Withdrawal.Clearance;
 import swineherd.figures.Withdrawal.Region;
 import swineherd.figures.Withdrawal.Route;
 import swineherd.figures.Withdrawal.Treatment;
+import swineherd.setup.Country;
 
 class WithdrawalTest {
   private static final LocalDate OCTOBER_1 = LocalDate.of(2025, 10, 1);
@@ -162,6 +163,24 @@ class WithdrawalTest {
     Clearance offLabel = Withdrawal.clearance(ivermectin(18.0, null, true));
     assertThat(offLabel).isEqualTo(new Clearance(null, null, Basis.ASK_THE_VET, false));
     assertThat(Withdrawal.clearance(ivermectin(18.0, 60.0, true)).days()).isEqualTo(60);
+  }
+
+  @Test
+  void an_unknown_route_allows_for_every_route() {
+    // 5 in feed (21 CFR 558.300) and 18 by injection (21 CFR 522.1192) [read].
+    assertThat(Withdrawal.tableDays(" Ivermectin", null, Region.US)).hasValue(new DayRange(5, 18));
+    assertThat(
+            Withdrawal.clearance(
+                    new Treatment("ivermectin", null, Region.US, OCTOBER_1, null, null, false))
+                .days())
+        .isEqualTo(18);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"UNITED_STATES, US", "SCOTLAND, EU_UK", "OTHER_EU, EU_UK", "CANADA, ELSEWHERE"})
+  void a_country_belongs_to_a_region(Country country, Region region) {
+    assertThat(Region.of(country)).isEqualTo(region);
+    assertThat(Region.of(null)).isEqualTo(Region.ELSEWHERE);
   }
 
   @Test
