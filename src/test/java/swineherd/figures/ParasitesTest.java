@@ -54,7 +54,7 @@ class ParasitesTest {
   @Test
   void the_base_is_the_upper_prepatent_value_of_the_roundworm() {
     // 7-8 weeks (veterinary course notes) and about two months (Missouri G2430) [read].
-    assertThat(Table.named("parasite-days").row("base").number("value"))
+    assertThat(Table.named("parasite-days").row("base").number("days"))
         .isEqualTo(Parasites.prepatent("large-roundworm").orElseThrow().high());
   }
 
@@ -161,7 +161,8 @@ class ParasitesTest {
               .as("%s against %s", blanked, k)
               .isLessThanOrEqualTo(known.days());
         }
-        assertThat(unknown.assumed()).as("%s", blanked).isNotEmpty();
+        boolean matters = blanked.areaPerPigM2() != null || k.ground().isEarth();
+        assertThat(unknown.assumed()).as("%s", blanked).hasSize(matters ? 1 : 0);
       }
     }
   }
