@@ -7,7 +7,7 @@ import swineherd.rulebook.Table;
 
 /** Fences that hold by being solid: how high, how tight, and what each kind is worth. */
 public final class PhysicalFence {
-  private static final double HIGHEST_MEASURED = 3;
+  private static final double HIGHEST_MEASURED = 4;
 
   private PhysicalFence() {}
 
@@ -53,7 +53,7 @@ public final class PhysicalFence {
   public record Barrier(String kind, OptionalDouble height, OptionalDouble lowGap) {
     /**
      * @throws IllegalArgumentException if the table has no such kind
-     * @throws OutsideDomainException if a measure is below 0 m or above 3 m
+     * @throws OutsideDomainException if a measure is below 0 m or above 4 m
      */
     public Barrier {
       Table.named("fence-kinds").row(kind);

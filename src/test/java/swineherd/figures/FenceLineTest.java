@@ -191,6 +191,9 @@ class FenceLineTest {
         .isCloseTo(5.8, within(0.05));
   }
 
+  /**
+   * By Ohm's law: 8,000 V over 1,100 ohm inside, 513 ohm of earth and 500 ohm of pig leave 1,893.
+   */
   @Test
   void on_dry_sand_no_length_of_fence_gives_the_pig_enough() {
     FenceLine line = FenceLine.of(100, 2, true, "poly-6", "medium");
