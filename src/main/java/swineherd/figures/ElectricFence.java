@@ -123,7 +123,8 @@ public final class ElectricFence {
    * What is wrong with the heights of live wires for pigs of one weight; empty if they suit. An
    * opening below the lowest wire or between two of more than 0.45 of the back lets them through, a
    * top wire under 0.50 of it lets them over, and a wire under 10 cm is soon buried. Judgement,
-   * within which the published pair of extension-hog-fence lies.
+   * within which the published pair of extension-hog-fence lies. A single wire at two thirds of the
+   * animal, as livestock-fence-page has it, lets pigs go under: they root with the head down.
    *
    * @param heights live wires above the ground in m, in any order, at least one
    * @param kg live weight, 8 to 130 kg
