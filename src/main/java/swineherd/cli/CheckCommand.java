@@ -50,7 +50,8 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Checklist checklist = Advisor.advise(SetupReader.read(file, LocalDate.now(ZoneId.systemDefault())));
+    Checklist checklist =
+        Advisor.advise(SetupReader.read(file, LocalDate.now(ZoneId.systemDefault())));
     PrintWriter out = spec.commandLine().getOut();
     out.print(
         switch (format) {

@@ -12,7 +12,7 @@ public final class Outlooks {
    * All outlooks that the answers allow; what an unknown answer stands in the way of is left out.
    */
   public static List<Outlook> of(Setup setup) {
-    List<Outlook> all = new ArrayList<>();
-    return all;
+    List<Outlook> all = new ArrayList<>(Course.of(setup));
+    return List.copyOf(all);
   }
 }

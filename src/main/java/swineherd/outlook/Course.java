@@ -1,0 +1,257 @@
+package swineherd.outlook;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import swineherd.figures.Band;
+import swineherd.figures.Breed;
+import swineherd.figures.DateBand;
+import swineherd.figures.Forecast;
+import swineherd.figures.GrowthClass;
+import swineherd.figures.GrowthFactors;
+import swineherd.figures.KnownWeight;
+import swineherd.figures.OutsideDomainException;
+import swineherd.figures.Weighing;
+import swineherd.setup.DiaryEntry;
+import swineherd.setup.Feed;
+import swineherd.setup.Group;
+import swineherd.setup.Pen;
+import swineherd.setup.Setup;
+import swineherd.setup.Shelter;
+
+/**
+ * How a group will grow, from its arrival to its slaughter. There is one for each group whose day
+ * of arrival is known; what else is not known is assumed, and {@link #assumed} says so.
+ *
+ * @param pigs name of the group
+ * @param pen name of the pen; null if not said
+ * @param count number of pigs; 1 is reckoned with where it was not said
+ * @param arrives day of arrival
+ * @param born day of birth, or what follows from the age; null if neither is known
+ * @param growthClass how the breed grows
+ * @param forecast from the last weight that is known
+ * @param target live weight at which they go, kg
+ * @param finish when the mean of the group reaches it; null if the curve does not go so far
+ * @param assumed what was not said and how it was taken
+ */
+public record Course(
+    String pigs,
+    String pen,
+    int count,
+    LocalDate arrives,
+    LocalDate born,
+    GrowthClass growthClass,
+    Forecast forecast,
+    double target,
+    DateBand finish,
+    List<String> assumed,
+    List<String> grounds)
+    implements Outlook {
+
+  private static final int EIGHT_WEEKS = 56;
+
+  /** The last day they are likely to be there: the day set for slaughter, or the likely finish. */
+  public LocalDate end() {
+    return finish == null ? null : finish.likely();
+  }
+
+  /**
+   * Live weight of the mean of the group on a day, kg; before the last known weight that weight.
+   *
+   * @return null where the curve does not go so far
+   */
+  public Band weightOn(LocalDate day) {
+    if (!day.isAfter(forecast.start().on())) {
+      return Band.exactly(forecast.start().kg());
+    }
+    try {
+      return forecast.weightOn(day);
+    } catch (OutsideDomainException e) {
+      return null;
+    }
+  }
+
+  /** Likely weight at the end, kg: the target, which is what the pens must be fit for. */
+  public double endWeight() {
+    return target;
+  }
+
+  /** Age on a day, in days; -1 if the birth is not known. */
+  public long ageOn(LocalDate day) {
+    return born == null ? -1 : ChronoUnit.DAYS.between(born, day);
+  }
+
+  /** The courses of all groups that have one, and what could not be worked out. */
+  static List<Outlook> of(Setup setup) {
+    List<Outlook> all = new ArrayList<>();
+    for (int i = 0; i < setup.pigs().size(); i++) {
+      Group group = setup.pigs().get(i);
+      if (group.arrives() == null) {
+        continue;
+      }
+      Grounds grounds =
+          Grounds.of("pigs[" + i + "]", "breed", "arrives", "arrivalWeight", "targetWeight", "sex")
+              .and("feed", "kind");
+      try {
+        all.add(of(setup, group, grounds));
+      } catch (OutsideDomainException e) {
+        all.add(new NotWorkedOut("growth", group.name(), e.getMessage(), grounds.list()));
+      }
+    }
+    return all;
+  }
+
+  private static Course of(Setup setup, Group group, Grounds grounds) {
+    List<String> assumed = new ArrayList<>();
+    GrowthClass growthClass = growthClass(group, assumed);
+    LocalDate born = born(group);
+    KnownWeight start = start(group, growthClass, born, assumed);
+    Forecast forecast =
+        Forecast.of(
+            growthClass,
+            factor(setup, group, growthClass, assumed),
+            setting(setup.feed()),
+            group.count() == null ? 1 : group.count(),
+            start,
+            true);
+    for (DiaryEntry entry : setup.diary()) {
+      Optional<KnownWeight> weighed = weighed(entry, group);
+      if (weighed.isPresent() && weighed.get().on().isAfter(forecast.start().on())) {
+        forecast = forecast.reweighed(weighed.get()).after();
+      }
+    }
+    double target = target(group, growthClass, assumed);
+    return new Course(
+        group.name(),
+        group.pen(),
+        group.count() == null ? 1 : group.count(),
+        group.arrives(),
+        born,
+        growthClass,
+        forecast,
+        target,
+        finish(forecast, target),
+        List.copyOf(assumed),
+        grounds.list());
+  }
+
+  private static DateBand finish(Forecast forecast, double target) {
+    try {
+      return forecast.datesOf(target);
+    } catch (OutsideDomainException e) {
+      return null;
+    }
+  }
+
+  private static GrowthClass growthClass(Group group, List<String> assumed) {
+    if (group.breed() == null) {
+      assumed.add("breed taken as a modern cross");
+      return GrowthClass.unknownBreed();
+    }
+    GrowthClass of = GrowthClass.named(Breed.named(group.breed()).growthClass());
+    if (group.crossedWith() == null) {
+      return of;
+    }
+    return of.crossedWith(GrowthClass.named(Breed.named(group.crossedWith()).growthClass()));
+  }
+
+  private static LocalDate born(Group group) {
+    if (group.born() != null) {
+      return group.born();
+    }
+    return group.ageOnArrival() == null
+        ? null
+        : group.arrives().minusDays(Math.round(group.ageOnArrival()));
+  }
+
+  private static KnownWeight start(
+      Group group, GrowthClass growthClass, LocalDate born, List<String> assumed) {
+    if (group.arrivalWeight() != null) {
+      Weighing.Means by =
+          group.weighedBy() == null
+              ? Weighing.Means.GUESS
+              : Weighing.Means.valueOf(group.weighedBy().name());
+      return KnownWeight.of(new Weighing(group.arrives(), group.arrivalWeight(), by));
+    }
+    LocalDate eightWeeks = born == null ? group.arrives() : born.plusDays(EIGHT_WEEKS);
+    assumed.add("weight on arrival taken as usual for the breed");
+    return growthClass.usualAtEightWeeks(
+        eightWeeks.isAfter(group.arrives()) ? group.arrives() : eightWeeks);
+  }
+
+  private static Optional<KnownWeight> weighed(DiaryEntry entry, Group group) {
+    if (entry.weight() == null || entry.on() == null || !group.name().equals(entry.pigs())) {
+      return Optional.empty();
+    }
+    Weighing.Means by =
+        entry.did() == DiaryEntry.Did.WEIGHED ? Weighing.Means.SCALE : Weighing.Means.TAPE;
+    return Optional.of(KnownWeight.of(new Weighing(entry.on(), entry.weight(), by)));
+  }
+
+  private static double target(Group group, GrowthClass growthClass, List<String> assumed) {
+    if (group.targetWeight() != null) {
+      return group.targetWeight();
+    }
+    assumed.add("target weight taken as usual for the breed");
+    return (growthClass.slaughterFromKg() + growthClass.slaughterToKg()) / 2;
+  }
+
+  private static double factor(
+      Setup setup, Group group, GrowthClass growthClass, List<String> assumed) {
+    return GrowthFactors.product(
+        growthClass, feedKey(setup.feed(), assumed), placeKey(setup, group), sexKey(group));
+  }
+
+  private static String feedKey(Feed feed, List<String> assumed) {
+    if (feed.kind() == null) {
+      assumed.add("feed taken as complete, to appetite");
+      return "feed-to-appetite";
+    }
+    return switch (feed.kind()) {
+      case SELF_FEEDER -> "feed-self-feeder";
+      case HAND_FED -> "feed-to-appetite";
+      case RESTRICTED -> "feed-restricted";
+      case HOME_MIX -> "feed-home-mix";
+      case GRAIN_OR_SCRAPS -> "feed-no-protein";
+      case FORAGING -> "feed-free-range";
+    };
+  }
+
+  private static Forecast.Setting setting(Feed feed) {
+    if (feed.kind() == null) {
+      return Forecast.Setting.UNKNOWN_DIET;
+    }
+    return switch (feed.kind()) {
+      case SELF_FEEDER, HAND_FED, RESTRICTED -> Forecast.Setting.DESCRIBED;
+      case HOME_MIX, GRAIN_OR_SCRAPS, FORAGING -> Forecast.Setting.UNKNOWN_DIET;
+    };
+  }
+
+  /** Indoors on a floor or in a barn or hoop; everything else, and what is not known, outdoors. */
+  private static String placeKey(Setup setup, Group group) {
+    Pen pen = setup.pen(group.pen()).orElse(null);
+    if (pen == null) {
+      return "env-outdoors";
+    }
+    boolean housed =
+        (pen.shelter().kind() == Shelter.Kind.BARN || pen.shelter().kind() == Shelter.Kind.HOOP)
+            && pen.ground() != null
+            && !pen.ground().isEarth();
+    return housed ? "env-housed" : "env-outdoors";
+  }
+
+  private static String sexKey(Group group) {
+    if (group.sex() == Group.Sex.GILTS) {
+      return "sex-gilts";
+    }
+    if (group.sex() == null || group.males() == null) {
+      return "sex-unknown";
+    }
+    if (group.sex() == Group.Sex.MIXED) {
+      return "sex-mixed";
+    }
+    return group.males() == Group.Males.CASTRATED ? "sex-barrows" : "sex-boars";
+  }
+}

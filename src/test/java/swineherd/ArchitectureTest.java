@@ -1,0 +1,53 @@
+package swineherd;
+
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+@AnalyzeClasses(packages = "swineherd", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  @ArchTest
+  static final ArchRule the_data_goes_one_way =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("units")
+          .definedBy("swineherd.units..")
+          .layer("rulebook")
+          .definedBy("swineherd.rulebook..")
+          .layer("setup")
+          .definedBy("swineherd.setup..")
+          .layer("figures")
+          .definedBy("swineherd.figures..")
+          .layer("outlook")
+          .definedBy("swineherd.outlook..")
+          .layer("advice")
+          .definedBy("swineherd.advice..")
+          .layer("rules")
+          .definedBy("swineherd.rules..")
+          .layer("report")
+          .definedBy("swineherd.report..")
+          .layer("cli")
+          .definedBy("swineherd.cli..")
+          .whereLayer("cli")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("rules")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("advice")
+          .mayOnlyBeAccessedByLayers("report", "cli", "rules")
+          .whereLayer("outlook")
+          .mayOnlyBeAccessedByLayers("advice", "report", "cli", "rules")
+          .whereLayer("figures")
+          .mayOnlyBeAccessedByLayers("outlook", "advice", "report", "cli", "rules")
+          .whereLayer("setup")
+          .mayOnlyBeAccessedByLayers("figures", "outlook", "advice", "report", "cli", "rules")
+          .whereLayer("rulebook")
+          .mayOnlyAccessLayers("units")
+          .whereLayer("units")
+          .mayNotAccessAnyLayer()
+          .because("setup -> figures -> outlook -> advice -> report -> cli: no back and forth");
+}
