@@ -8,9 +8,6 @@ public final class FeedBuying {
   /** Kg in the usual American bag of 50 lb; the others hold 20 or 25 kg. */
   public static final double BAG_50_LB = 50 * 0.45359237;
 
-  private static final int ORDER_WARM = 28;
-  private static final int ORDER_COOL = 56;
-
   private FeedBuying() {}
 
   /**
@@ -52,9 +49,13 @@ public final class FeedBuying {
    * @throws IllegalArgumentException if there is no such form
    */
   public static int keepsFor(String form, double air) {
+    return forAir(form, air, "warm_days", "cool_days");
+  }
+
+  private static int forAir(String form, double air, String warm, String cool) {
     OutsideDomainException.within("air temperature in °C", air, -60, 60);
     Table.Row row = Table.named("feed-storage").row(form);
-    return (int) row.number(air > row.number("warm_above_c") ? "warm_days" : "cool_days");
+    return (int) row.number(air > row.number("warm_above_c") ? warm : cool);
   }
 
   /**
@@ -68,8 +69,8 @@ public final class FeedBuying {
    */
   public static int daysToBuy(String form, double air, int age) {
     OutsideDomainException.within("age of the feed in days", age, 0, 10_000);
-    boolean warm = air > Table.named("feed-storage").row(form).number("warm_above_c");
-    return Math.min(warm ? ORDER_WARM : ORDER_COOL, Math.max(0, keepsFor(form, air) - age));
+    int keeps = Math.max(0, keepsFor(form, air) - age);
+    return Math.min(keeps, forAir(form, air, "order_warm", "order_cool"));
   }
 
   /**

@@ -30,7 +30,12 @@ public final class Rations {
       double lysine,
       double calcium,
       double digestiblePhosphorus,
-      double phosphorus) {}
+      double phosphorus) {
+    /** The energy as most European labels give it, MJ/kg. */
+    public double megajoules() {
+      return energy * 4.184 / 1000;
+    }
+  }
 
   /**
    * The diet of the table {@code rations} for a weight; on an edge the later phase.
@@ -51,8 +56,9 @@ public final class Rations {
 
   /**
    * Crude protein to look for on the label of a bought cereal and soya feed. Entire males need a
-   * point more; a breed slower than the modern ones may do with one or two points less from 50 kg
-   * on (common practice), which lowers the likely and the low value but forbids nothing.
+   * point more ({@code yen-1986}); a breed slower than the modern ones may do with one or two
+   * points less from 50 kg on (common practice), which lowers the likely and the low value but
+   * forbids nothing.
    *
    * @param weight live weight in kg, 5 to 140
    * @param breedClass row of {@code feed-classes}

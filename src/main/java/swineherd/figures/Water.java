@@ -18,7 +18,8 @@ public final class Water {
    * Water drunk with each kg of dry feed. A line through the ranges of {@code mount-1971}: 2.1 to
    * 2.7 at 7 to 22 °C, 2.8 to 5.0 at 30 to 33 °C.
    *
-   * @param air highest air temperature of the day, °C, -5 to 40
+   * @param air highest air temperature of the day, °C, -5 to 40; the line is level below 22 °C, so
+   *     a day of harder frost may be asked for as one of -5
    * @return L/kg feed eaten
    * @throws OutsideDomainException for a temperature outside -5 to 40 °C
    */
@@ -44,7 +45,8 @@ public final class Water {
   }
 
   /**
-   * Water to lay on or carry for a need: half as much again for spill, fouling and the hotter day.
+   * Water to lay on or carry for a need: half as much again for spill, fouling and the hotter day
+   * (a judgement).
    *
    * @param need L a day, 0 or more
    * @return L a day

@@ -41,6 +41,13 @@ class RationsTest {
     }
   }
 
+  @Test
+  void v02_3300_kcal_are_13_81_mj() {
+    // 1 thermochemical kcal = 4.184 kJ by definition
+    assertThat(Rations.diet(60).energy()).isEqualTo(3300);
+    assertThat(Rations.diet(60).megajoules()).isCloseTo(13.81, within(0.01));
+  }
+
   @ParameterizedTest(name = "AHDB, alternative diets [read]: {1} to {2} % protein at {0} kg")
   @CsvSource({"15, 20, 20", "40, 18, 18", "80, 16, 17"})
   void protein_overlaps_what_ahdb_asks(double weight, double low, double high) {
