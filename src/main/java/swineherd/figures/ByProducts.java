@@ -20,10 +20,10 @@ public final class ByProducts {
    * this is its lower end.
    *
    * @param byProduct row of the table, such as {@code whey}
-   * @param weight live weight in kg, 5 to 140
+   * @param weight live weight in kg, 2.5 to 140
    * @return 0 to 1; 0 for a pig too light for it; empty where no share is published, which is not
    *     leave to feed it freely
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
   public static OptionalDouble highestShare(String byProduct, double weight) {
     return limit(byProduct, weight, "growing", "finishing");
@@ -33,7 +33,7 @@ public final class ByProducts {
    * The most of it that a pig may have in a day, as it is fed.
    *
    * @param byProduct row of the table
-   * @param weight live weight in kg, 5 to 140
+   * @param weight live weight in kg, 2.5 to 140
    * @param eaten compound feed the pig would eat if it had nothing else, kg a day, 0 to 6
    * @return kg (or L, for milk and whey) a day; empty where no limit or no dry matter is published
    * @throws OutsideDomainException for a value outside those ranges
@@ -91,11 +91,11 @@ public final class ByProducts {
    *
    * @param byProduct row of the table that is also a row of {@code ingredients}
    * @param kg kg a day as it is fed, 0 to 20
-   * @param weight live weight in kg, 5 to 140
+   * @param weight live weight in kg, 2.5 to 140
    * @return g a day, 0 if none is missing; empty where it spares no feed or its content is unknown
    */
   public static OptionalDouble proteinMissing(String byProduct, double kg, double weight) {
-    double asked = Rations.protein(weight, "M", false).likely();
+    double asked = Rations.protein(weight, "modern-cross", false).likely();
     return missing(byProduct, kg, asked, "protein_low");
   }
 
@@ -112,7 +112,7 @@ public final class ByProducts {
 
   private static OptionalDouble limit(
       String byProduct, double weight, String growing, String finishing) {
-    OutsideDomainException.within("live weight in kg", weight, 5, 140);
+    OutsideDomainException.within("live weight in kg", weight, 2.5, 140);
     Table.Row row = row(byProduct);
     OptionalDouble limit = row.maybe(weight > FINISHING_FROM ? finishing : growing);
     boolean tooLight = weight < row.number("from_kg");

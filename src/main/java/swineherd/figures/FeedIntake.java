@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import swineherd.rulebook.Table;
 
 /**
  * Feed added up day by day along a course of weights.
@@ -37,7 +36,7 @@ public final class FeedIntake {
    * @param mornings live weight in kg on each morning, at least one
    * @param pigs pigs in the group, 0 or more
    * @return kg for the whole group, one value a day, one fewer than the mornings
-   * @throws OutsideDomainException if a weight lies outside 5 to 140 kg, or there is no morning
+   * @throws OutsideDomainException if a weight lies outside 2.5 to 140 kg, or there is no morning
    */
   public static double[] daily(Feeding feeding, double[] mornings, int pigs) {
     if (pigs < 0) {
@@ -51,7 +50,7 @@ public final class FeedIntake {
    * Feed for one pig over the whole course.
    *
    * @param mornings live weight in kg on each morning, at least one
-   * @throws OutsideDomainException if a weight lies outside 5 to 140 kg, or there is no morning
+   * @throws OutsideDomainException if a weight lies outside 2.5 to 140 kg, or there is no morning
    */
   public static FeedUse total(Feeding feeding, double[] mornings) {
     return stretch(feeding, mornings, 0, days(mornings));
@@ -64,7 +63,7 @@ public final class FeedIntake {
    * @param mornings live weight in kg on each morning, at least one
    * @param edges weights in kg, rising, at which a new phase begins
    * @return the phases that hold at least one day, in order; together they are the whole course
-   * @throws OutsideDomainException if a weight lies outside 5 to 140 kg, or there is no morning
+   * @throws OutsideDomainException if a weight lies outside 2.5 to 140 kg, or there is no morning
    */
   public static List<FeedUse> phases(Feeding feeding, double[] mornings, double... edges) {
     List<FeedUse> phases = new ArrayList<>();
@@ -88,13 +87,13 @@ public final class FeedIntake {
   /**
    * The rule of thumb, for where there is no course of weights to add up along.
    *
-   * @param breedClass row of {@code feed-classes}
+   * @param growthClass key of a {@link GrowthClass}, of a cross too
    * @param gain live weight to be put on, kg, 0 to 140
    * @return kg feed for one pig, waste counted
    */
-  public static double ruleOfThumb(String breedClass, double gain) {
+  public static double ruleOfThumb(String growthClass, double gain) {
     OutsideDomainException.within("gain in kg", gain, 0, 140);
-    return gain * Table.named("feed-classes").row(breedClass).number("feed_per_gain");
+    return gain * Feeding.ofClass(growthClass, "feed_per_gain");
   }
 
   private static FeedUse stretch(Feeding feeding, double[] mornings, int first, int next) {

@@ -14,12 +14,12 @@ public final class FeederSpace {
   /**
    * Width of one eating place: a tenth more than the shoulders ({@code petherick-baxter-1981}).
    *
-   * @param weight live weight in kg, 5 to 140
+   * @param weight live weight in kg, 2.5 to 140
    * @return m
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
   public static double placeWidth(double weight) {
-    return PLACE * Math.cbrt(OutsideDomainException.within("live weight in kg", weight, 5, 140));
+    return PLACE * Math.cbrt(OutsideDomainException.within("live weight in kg", weight, 2.5, 140));
   }
 
   /**
@@ -28,9 +28,9 @@ public final class FeederSpace {
    * 120 kg, where the table ends, the width of a place is well above its last row.
    *
    * @param pigs 0 or more
-   * @param weight live weight in kg of the heaviest, 5 to 140
+   * @param weight live weight in kg of the heaviest, 2.5 to 140
    * @return m
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
   public static double trough(int pigs, double weight) {
     return notNegative(pigs) * Math.max(placeWidth(weight), fromTable("trough_mm", weight));
@@ -53,9 +53,9 @@ public final class FeederSpace {
    * Length of hopper front for those places, each 30 cm or the width of a place if that is more.
    *
    * @param pigs 0 or more
-   * @param weight live weight in kg of the heaviest, 5 to 140
+   * @param weight live weight in kg of the heaviest, 2.5 to 140
    * @return m
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
   public static double hopper(int pigs, double weight) {
     double places = hopperPlaces(pigs) * Math.max(HOPPER_PLACE, placeWidth(weight));

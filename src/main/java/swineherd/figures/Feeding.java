@@ -1,5 +1,6 @@
 package swineherd.figures;
 
+import java.util.Arrays;
 import swineherd.rulebook.Table;
 
 /**
@@ -29,7 +30,7 @@ public record Feeding(
   /**
    * A way of feeding put together from the tables.
    *
-   * @param breedClass row of {@code feed-classes}: M, P, T, L, H, S1, S2, S3
+   * @param growthClass key of a {@link GrowthClass}, of a cross too: its appetite lies between
    * @param scale row of {@code feed-factors}: to-appetite, restricted, finishing-restricted
    * @param place row of {@code feed-factors}: housed, outdoors
    * @param feeder row of {@code feed-factors}: self-feeder, trough, thrown-on-ground
@@ -37,7 +38,7 @@ public record Feeding(
    * @throws IllegalArgumentException if there is no such row, or one of another kind
    */
   public static Feeding of(
-      String breedClass,
+      String growthClass,
       IntakeCurve curve,
       String scale,
       String place,
@@ -45,11 +46,20 @@ public record Feeding(
       String feed) {
     return new Feeding(
         curve,
-        Table.named("feed-classes").row(breedClass).number("appetite"),
+        ofClass(growthClass, "appetite"),
         factor(scale, "share"),
         factor(place, "factor"),
         factor(feeder, "waste"),
         factor(feed, "kcal/kg"));
+  }
+
+  /** A number of {@code feed-classes}; for a cross, "a x b", the mean of its parents. */
+  static double ofClass(String growthClass, String column) {
+    Table classes = Table.named("feed-classes");
+    return Arrays.stream(growthClass.split(" x "))
+        .mapToDouble(parent -> classes.row(parent).number(column))
+        .average()
+        .orElseThrow();
   }
 
   private static double factor(String key, String unit) {
@@ -63,9 +73,9 @@ public record Feeding(
   /**
    * Feed that one pig eats in a day, nothing of it wasted.
    *
-   * @param weight live weight in kg, 5 to 140
+   * @param weight live weight in kg, 2.5 to 140
    * @return kg a day
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
   public double eaten(double weight) {
     return appetite * scale * place * curve.energyPerDay(weight) / energy;
@@ -74,9 +84,9 @@ public record Feeding(
   /**
    * Feed that must be given for one pig in a day, waste counted.
    *
-   * @param weight live weight in kg, 5 to 140
+   * @param weight live weight in kg, 2.5 to 140
    * @return kg a day
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
   public double given(double weight) {
     return eaten(weight) / (1 - waste);

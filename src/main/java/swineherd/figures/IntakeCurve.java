@@ -15,7 +15,7 @@ public enum IntakeCurve {
   /** Lightest pig, in kg, that the authors fitted; below it the curve is carried on towards nil. */
   public static final double FITTED_FROM_KG = 20;
 
-  private static final double LIGHTEST = 5;
+  private static final double LIGHTEST = 2.5;
   private static final double HEAVIEST = 140;
 
   private final double ceiling;
@@ -35,9 +35,9 @@ public enum IntakeCurve {
    * table for weaners (3033 kcal at 11 to 25 kg); below 12 kg nothing published was found to hold
    * it against, and it serves only to add up the first weeks of small breeds.
    *
-   * @param weight live weight in kg, 5 to 140
+   * @param weight live weight in kg, 2.5 to 140
    * @return kcal a day
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
   public double energyPerDay(double weight) {
     OutsideDomainException.within("live weight in kg", weight, LIGHTEST, HEAVIEST);

@@ -1,5 +1,6 @@
 package swineherd.figures;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Set;
 import swineherd.rulebook.Table;
@@ -10,7 +11,7 @@ public final class Rations {
   private static final String GAIN = "gain in kg a day";
   private static final double LYSINE_PER_KG_GAIN = 20;
   private static final double LEAST_PACE = 0.25;
-  private static final Set<String> MODERN = Set.of("M", "P");
+  private static final Set<String> MODERN = Set.of("modern-cross", "improved");
 
   private Rations() {}
 
@@ -60,15 +61,18 @@ public final class Rations {
    * points less from 50 kg on (common practice), which lowers the likely and the low value but
    * forbids nothing.
    *
-   * @param weight live weight in kg, 5 to 140
-   * @param breedClass row of {@code feed-classes}
+   * @param weight live weight in kg, 2.5 to 140
+   * @param growthClass key of a {@link GrowthClass}; a cross with a modern parent counts as modern
    * @param entireMales whether any pig fed this is an entire male
    * @return % of the feed; the ends are the advised range
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
-  public static Band protein(double weight, String breedClass, boolean entireMales) {
-    Table.Row row = phase("protein", OutsideDomainException.within(WEIGHT, weight, 5, 140));
-    boolean modern = MODERN.contains(Table.named("feed-classes").row(breedClass).key());
+  public static Band protein(double weight, String growthClass, boolean entireMales) {
+    Table.Row row = phase("protein", OutsideDomainException.within(WEIGHT, weight, 2.5, 140));
+    Table classes = Table.named("feed-classes");
+    boolean modern =
+        Arrays.stream(growthClass.split(" x "))
+            .anyMatch(parent -> MODERN.contains(classes.row(parent).key()));
     double more = entireMales ? 1 : 0;
     double low = row.number("protein_low") + more;
     double high = row.number("protein_high") + more;

@@ -32,14 +32,14 @@ public final class Water {
    * Water that one pig on dry feed drinks in a day, and never less than 60 mL for each kg it weighs
    * ({@code aasv-water-2023}, lowest use at drinkers). A wallow comes on top.
    *
-   * @param weight live weight in kg, 5 to 140; measured pigs were 10 to 130 kg
+   * @param weight live weight in kg, 2.5 to 140; measured pigs were 10 to 130 kg
    * @param feed dry feed eaten, kg a day, 0 to 6
    * @param air highest air temperature of the day, °C, -5 to 40
    * @return L a day
    * @throws OutsideDomainException for a value outside those ranges
    */
   public static double need(double weight, double feed, double air) {
-    OutsideDomainException.within("live weight in kg", weight, 5, 140);
+    OutsideDomainException.within("live weight in kg", weight, 2.5, 140);
     OutsideDomainException.within("feed eaten in kg a day", feed, 0, 6);
     return Math.max(perKgFeed(air) * feed, LEAST_PER_KG * weight);
   }
@@ -59,8 +59,8 @@ public final class Water {
    * Nipple drinkers for a pen.
    *
    * @param pigs 0 or more
-   * @param weight live weight in kg, 5 to 140
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @param weight live weight in kg, 2.5 to 140
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
   public static int drinkers(int pigs, double weight) {
     if (pigs < 0) {
@@ -74,9 +74,9 @@ public final class Water {
   /**
    * Flow of a nipple drinker.
    *
-   * @param weight live weight in kg, 5 to 140
+   * @param weight live weight in kg, 2.5 to 140
    * @return L/min: the least that will do, what to set, and the most before it soaks the bed
-   * @throws OutsideDomainException for a weight outside 5 to 140 kg
+   * @throws OutsideDomainException for a weight outside 2.5 to 140 kg
    */
   public static Band flow(double weight) {
     Table.Row row = drinkerFor(weight);
@@ -84,7 +84,7 @@ public final class Water {
   }
 
   private static Table.Row drinkerFor(double weight) {
-    OutsideDomainException.within("live weight in kg", weight, 5, 140);
+    OutsideDomainException.within("live weight in kg", weight, 2.5, 140);
     Table drinkers = Table.named("drinkers");
     Table.Row weaner = drinkers.row("weaner");
     return weight < weaner.number("to_kg") ? weaner : drinkers.row("grower");

@@ -19,7 +19,8 @@ import swineherd.rulebook.Table;
 
 class FeedBuyingTest {
   private static final Feeding AT_HOME =
-      Feeding.of("M", IntakeCurve.MIXED, "to-appetite", "outdoors", "trough", "compound");
+      Feeding.of(
+          "modern-cross", IntakeCurve.MIXED, "to-appetite", "outdoors", "trough", "compound");
 
   private static double[] byDay(int pigs) {
     return FeedIntake.daily(AT_HOME, modern(HOME, 18, 110), pigs);
@@ -99,7 +100,13 @@ class FeedBuyingTest {
     // 2 x 93 kg x 3 to 1 = 560 kg, 520 to 650 accepted (3 lb a lb, Penn State Extension [read])
     double[] use =
         FeedIntake.daily(
-            Feeding.of("M", IntakeCurve.BARROW, "to-appetite", "outdoors", "trough", "compound"),
+            Feeding.of(
+                "modern-cross",
+                IntakeCurve.BARROW,
+                "to-appetite",
+                "outdoors",
+                "trough",
+                "compound"),
             modern(HOME, 22, 115),
             2);
     Load tonne = FeedBuying.load(use, 0, 1000, 365);
@@ -118,7 +125,8 @@ class FeedBuyingTest {
     double[] adviser = {90, 115, 145, 170};
     double[] course = modern(HOME, 22, 115);
     Feeding housed =
-        Feeding.of("M", IntakeCurve.MIXED, "to-appetite", "housed", "self-feeder", "compound");
+        Feeding.of(
+            "modern-cross", IntakeCurve.MIXED, "to-appetite", "housed", "self-feeder", "compound");
     double[] least = FeedIntake.daily(housed, course, 2);
     double[] most = FeedIntake.daily(AT_HOME, course, 2);
     for (int i = 0; i < adviser.length; i++) {

@@ -17,9 +17,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import swineherd.rulebook.Table;
 
 class FeedIntakeTest {
-  private static final Feeding HOUSED = way("M", IntakeCurve.MIXED, "housed", "self-feeder");
+  private static final Feeding HOUSED =
+      way("modern-cross", IntakeCurve.MIXED, "housed", "self-feeder");
 
   private static Feeding way(String breedClass, IntakeCurve curve, String place, String feeder) {
     return Feeding.of(breedClass, curve, "to-appetite", place, feeder, "compound");
@@ -71,15 +73,15 @@ class FeedIntakeTest {
 
   @ParameterizedTest(name = "{0}: {1} from {2} to {3} kg, home: {5} kg in {4} d, {6} to 1")
   @CsvSource({
-    "F05, M, 230, .0126, 18, 110, 115, 278, 3.02",
-    "130, M, 230, .0126, 18, 130, 139, 361, 3.22",
-    "P, P, 240, .0115, 16, 110, 126, 297, 3.16",
-    "F07, T, 225, .0092, 14, 100, 156, 328, 3.82",
-    "T 110, T, 225, .0092, 14, 110, 172, 379, 3.95",
-    "L, L, 190, .0077, 10, 130, 310, 649, 5.41",
-    "H, H, 160, .0085, 10, 90, 216, 355, 4.44",
-    "S1, S1, 115, .0075, 6, 60, 235, 198, 3.66",
-    "S2, S2, 120, .0060, 6, 60, 284, 216, 4.00"
+    "F05, modern-cross, 230, .0126, 18, 110, 115, 278, 3.02",
+    "130, modern-cross, 230, .0126, 18, 130, 139, 361, 3.22",
+    "P, improved, 240, .0115, 16, 110, 126, 297, 3.16",
+    "F07, traditional, 225, .0092, 14, 100, 156, 328, 3.82",
+    "T 110, traditional, 225, .0092, 14, 110, 172, 379, 3.95",
+    "L, lard, 190, .0077, 10, 130, 310, 649, 5.41",
+    "H, meishan, 160, .0085, 10, 90, 216, 355, 4.44",
+    "S1, small-lard, 115, .0075, 6, 60, 235, 198, 3.66",
+    "S2, kunekune, 120, .0060, 6, 60, 284, 216, 4.00"
   })
   void the_sum_by_day_matches_the_worked_totals(
       String id,
@@ -110,7 +112,7 @@ class FeedIntakeTest {
   @Test
   void f08_a_weaner_fed_at_home_takes_what_small_farms_report() {
     // 600 to 700 lb to slaughter, small-farm figures, United States [read, trade pages]
-    FeedUse total = FeedIntake.total(home("M"), modern(HOME, 18, 110));
+    FeedUse total = FeedIntake.total(home("modern-cross"), modern(HOME, 18, 110));
     assertThat(total.kg()).isBetween(272.0, 318.0);
     // reserve and band: our judgement, 278 kg likely, 250 to 350 kg
     assertThat(total.withReserve()).isCloseTo(306, within(1.0));
@@ -168,7 +170,7 @@ class FeedIntakeTest {
     // worked example [derived]; it rounds 28.5 and 27.4 days to 29 and 27 where whole mornings give
     // 28 and 28, so days agree within one
     FeedUse phase =
-        phases(home("M"), modern(HOME, 18, 110)).stream()
+        phases(home("modern-cross"), modern(HOME, 18, 110)).stream()
             .filter(p -> p.fromKg() >= from && p.fromKg() < to)
             .findFirst()
             .orElseThrow();
@@ -184,9 +186,9 @@ class FeedIntakeTest {
   @Test
   void penn_state_3_to_1_lies_in_the_band_of_what_the_day_by_day_sum_gives() {
     // 50 to 275 lb takes about 675 lb, Penn State Extension [read]
-    FeedUse total = FeedIntake.total(home("M"), modern(HOME, 22.7, 124.7));
+    FeedUse total = FeedIntake.total(home("modern-cross"), modern(HOME, 22.7, 124.7));
     assertThat(306.0).isBetween(total.band().low(), total.band().high());
-    assertThat(FeedIntake.total(home("M"), modern(HOME, 22.7, 100)).conversion())
+    assertThat(FeedIntake.total(home("modern-cross"), modern(HOME, 22.7, 100)).conversion())
         .isCloseTo(3.0, withPercentage(5));
   }
 
@@ -194,7 +196,7 @@ class FeedIntakeTest {
   @CsvSource({"BARROW", "GILT", "MIXED"})
   void two_modern_pigs_from_22_to_115_kg_take_520_to_650_kg(IntakeCurve curve) {
     // 2 x 93 kg x 3 to 1 = 560 kg (Penn State Extension's 3 lb a lb [read]), 520 to 650 accepted
-    Feeding feeding = way("M", curve, "outdoors", "trough");
+    Feeding feeding = way("modern-cross", curve, "outdoors", "trough");
     assertThat(2 * FeedIntake.total(feeding, modern(HOME, 22, 115)).kg()).isBetween(520.0, 650.0);
   }
 
@@ -209,7 +211,7 @@ class FeedIntakeTest {
   void a_kunekune_while_growing_eats_half_to_three_quarters_of_a_kilo() {
     // 0.5 to 0.75 kg pellets a day beside grass, New Zealand keepers' guide [read]
     for (double weight : new double[] {25, 30, 35}) {
-      assertThat(way("S2", IntakeCurve.MIXED, "housed", "self-feeder").eaten(weight))
+      assertThat(way("kunekune", IntakeCurve.MIXED, "housed", "self-feeder").eaten(weight))
           .isBetween(0.5, 0.75);
     }
   }
@@ -217,15 +219,27 @@ class FeedIntakeTest {
   @Test
   void the_rule_of_thumb_is_3_3_for_modern_and_5_4_for_lard_pigs() {
     // at most 3.3 lb a lb from 40 lb to market, PIH-23, Purdue [read]; lard breeds [derived]
-    assertThat(FeedIntake.ruleOfThumb("M", 92)).isCloseTo(303.6, within(0.1));
-    assertThat(FeedIntake.ruleOfThumb("L", 120)).isCloseTo(648, within(0.1));
+    assertThat(FeedIntake.ruleOfThumb("modern-cross", 92)).isCloseTo(303.6, within(0.1));
+    assertThat(FeedIntake.ruleOfThumb("lard", 120)).isCloseTo(648, within(0.1));
+  }
+
+  @Test
+  void every_growth_class_has_an_appetite_and_a_cross_lies_between_its_parents() {
+    // worked example [derived]: half of 0.95 and half of 0.50 of a modern pig's appetite
+    for (Table.Row row : Table.named("growth-classes").rows()) {
+      assertThat(home(row.key()).appetite()).isBetween(0.5, 1.0);
+    }
+    String cross =
+        GrowthClass.named("traditional").crossedWith(GrowthClass.named("kunekune")).key();
+    assertThat(home(cross).appetite()).isCloseTo(0.725, within(1e-9));
+    assertThat(FeedIntake.ruleOfThumb(cross, 10)).isCloseTo(40, within(1e-9));
   }
 
   @Test
   void phases_add_up_to_the_whole_course() {
     double[] course = modern(HOME, 18, 110);
-    List<FeedUse> phases = phases(home("M"), course);
-    FeedUse total = FeedIntake.total(home("M"), course);
+    List<FeedUse> phases = phases(home("modern-cross"), course);
+    FeedUse total = FeedIntake.total(home("modern-cross"), course);
     assertThat(phases.stream().mapToInt(FeedUse::days).sum()).isEqualTo(total.days());
     assertThat(phases.stream().mapToDouble(FeedUse::kg).sum()).isCloseTo(total.kg(), within(1e-9));
     assertThat(phases.get(0).fromKg()).isEqualTo(total.fromKg());
@@ -260,7 +274,7 @@ class FeedIntakeTest {
   @Test
   void a_row_of_the_wrong_kind_is_refused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> way("M", IntakeCurve.MIXED, "trough", "trough"))
+        .isThrownBy(() -> way("modern-cross", IntakeCurve.MIXED, "trough", "trough"))
         .withMessageContaining("trough is not a factor");
   }
 

@@ -51,7 +51,7 @@ class RationsTest {
   @ParameterizedTest(name = "AHDB, alternative diets [read]: {1} to {2} % protein at {0} kg")
   @CsvSource({"15, 20, 20", "40, 18, 18", "80, 16, 17"})
   void protein_overlaps_what_ahdb_asks(double weight, double low, double high) {
-    Band ours = Rations.protein(weight, "M", false);
+    Band ours = Rations.protein(weight, "modern-cross", false);
     assertThat(ours.low()).isLessThanOrEqualTo(high);
     assertThat(ours.high()).isGreaterThanOrEqualTo(low);
   }
@@ -60,15 +60,15 @@ class RationsTest {
   @CsvSource({"18, 17, 18", "57, 15, 15", "104, 14, 15"})
   void protein_is_never_below_a_small_farm_guide(double weight, double low, double high) {
     // ATTRA has 15 % from 34 kg on where AHDB has 18; between them we keep nearer the higher
-    assertThat(Rations.protein(weight, "M", false).low()).isGreaterThanOrEqualTo(low);
+    assertThat(Rations.protein(weight, "modern-cross", false).low()).isGreaterThanOrEqualTo(low);
     assertThat(high).isGreaterThanOrEqualTo(low);
   }
 
   @Test
   void entire_males_need_a_point_more() {
     // Yen, Cole and Lewis 1986 [read]: boars 14.2, gilts 13.2, castrates 11.6 % at 50 to 90 kg
-    Band boars = Rations.protein(70, "M", true);
-    Band others = Rations.protein(70, "M", false);
+    Band boars = Rations.protein(70, "modern-cross", true);
+    Band others = Rations.protein(70, "modern-cross", false);
     assertThat(boars).isEqualTo(new Band(15, 16, 17));
     assertThat(others).isEqualTo(new Band(14, 15, 16));
     assertThat(boars.low()).isGreaterThanOrEqualTo(14.2);
@@ -78,8 +78,11 @@ class RationsTest {
   @Test
   void slower_breeds_may_have_less_from_50_kg_on() {
     // common practice, no source
-    assertThat(Rations.protein(70, "T", false)).isEqualTo(new Band(12, 14, 16));
-    assertThat(Rations.protein(49, "T", false)).isEqualTo(Rations.protein(49, "M", false));
+    assertThat(Rations.protein(70, "traditional", false)).isEqualTo(new Band(12, 14, 16));
+    assertThat(Rations.protein(70, "traditional x improved", false))
+        .isEqualTo(Rations.protein(70, "improved", false));
+    assertThat(Rations.protein(49, "traditional", false))
+        .isEqualTo(Rations.protein(49, "modern-cross", false));
   }
 
   @Test
@@ -134,7 +137,7 @@ class RationsTest {
   void what_no_source_covers_is_refused() {
     assertThatExceptionOfType(OutsideDomainException.class).isThrownBy(() -> Rations.diet(5));
     assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> Rations.protein(200, "M", false));
+        .isThrownBy(() -> Rations.protein(200, "modern-cross", false));
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> Rations.lysine(Map.of("barley", -1.0)));
     assertThatExceptionOfType(OutsideDomainException.class).isThrownBy(() -> Rations.pace(10, 0));
