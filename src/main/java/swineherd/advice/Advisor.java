@@ -54,6 +54,17 @@ public final class Advisor {
     this.file = file;
   }
 
+  /**
+   * Loads the rules in the background, so that they are there when the setup has been read. May be
+   * left out; a fault is told by {@link #advise} all the same.
+   */
+  public static void prepare() {
+    Thread loading = new Thread(KnowledgeBase::shipped, "rules");
+    loading.setDaemon(true);
+    loading.setUncaughtExceptionHandler((thread, fault) -> {});
+    loading.start();
+  }
+
   /** The checklist of a setup by the shipped rules. */
   public static Checklist advise(SetupFile file) {
     return new Advisor(file).run(KnowledgeBase.shipped());

@@ -1,11 +1,13 @@
 package swineherd.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
+import swineherd.advice.Advisor;
 import swineherd.setup.BadSetupException;
 
 /** The command line. Only {@link #main} ends the process. */
@@ -25,6 +27,9 @@ public final class Swineherd implements Runnable {
   @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
+    if (List.of(args).contains("check")) {
+      Advisor.prepare();
+    }
     System.exit(commandLine().execute(args));
   }
 

@@ -1,10 +1,10 @@
 package swineherd.rulebook;
 
-import com.fasterxml.jackson.core.type.TypeReference;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -14,12 +14,16 @@ import java.util.concurrent.ConcurrentHashMap;
  * milliseconds. {@link RulebookCompiler} writes it, everything else reads it here.
  */
 public final class Rulebook {
-  private static final ObjectMapper JSON = new ObjectMapper();
-
   private Rulebook() {}
 
   static List<Map<String, String>> table(String name) {
-    return read("tables/" + name + ".json", new TypeReference<>() {});
+    List<Map<String, String>> rows = new ArrayList<>();
+    for (Object row : (List<?>) tree("tables/" + name + ".json")) {
+      Map<String, String> cells = new LinkedHashMap<>();
+      ((Map<?, ?>) row).forEach((column, cell) -> cells.put((String) column, (String) cell));
+      rows.add(cells);
+    }
+    return rows;
   }
 
   /** Every published source by its key. */
@@ -39,7 +43,7 @@ public final class Rulebook {
 
   /** The names of the classes that hold the compiled rules. */
   public static List<String> models() {
-    return read("models.json", new TypeReference<>() {});
+    return ((List<?>) tree("models.json")).stream().map(String.class::cast).toList();
   }
 
   /**
@@ -57,31 +61,35 @@ public final class Rulebook {
   }
 
   private static final class Rules {
-    static final Map<String, RuleInfo> BY_ID = read("rules.json", new TypeReference<>() {});
+    static final Map<String, RuleInfo> BY_ID = all(RuleInfo.class, "rules.json");
   }
 
   private static final class Cards {
     static final Map<String, Map<String, Card>> BY_TOPIC = new ConcurrentHashMap<>();
 
     static Map<String, Card> read(String topic) {
-      return Rulebook.read("cards/" + topic + ".json", new TypeReference<>() {});
+      return all(Card.class, "cards/" + topic + ".json");
     }
   }
 
   private static final class Questions {
-    static final Map<String, Question> BY_KEY = read("questions.json", new TypeReference<>() {});
+    static final Map<String, Question> BY_KEY = all(Question.class, "questions.json");
   }
 
   private static final class Sources {
-    static final Map<String, Source> BY_KEY = read("sources.json", new TypeReference<>() {});
+    static final Map<String, Source> BY_KEY = all(Source.class, "sources.json");
   }
 
-  private static <T> T read(String path, TypeReference<T> type) {
+  private static <T> Map<String, T> all(Class<T> type, String path) {
+    return RecordReader.readAll(type, tree(path));
+  }
+
+  private static Object tree(String path) {
     try (InputStream in = Rulebook.class.getResourceAsStream("/rulebook/" + path)) {
       if (in == null) {
         throw new IllegalArgumentException("the rulebook has no " + path);
       }
-      return JSON.readValue(in, type);
+      return RecordReader.tree(in);
     } catch (IOException e) {
       throw new UncheckedIOException("the rulebook's " + path + " cannot be read", e);
     }

@@ -1,13 +1,5 @@
 package swineherd.setup;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.BooleanNode;
-import com.fasterxml.jackson.databind.node.DoubleNode;
-import com.fasterxml.jackson.databind.node.IntNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,19 +41,19 @@ final class AnswerReader {
   }
 
   /** The answers as a tree of plain values: SI numbers, ISO dates, keys of choices. */
-  ObjectNode read(Node root) {
+  Map<String, Object> read(Node root) {
     if (!(root instanceof Node.Fields fields)) {
       problems.add(
           new Problem("", root.line(), root.column(), "a setup is a list of named answers", null));
-      return JsonNodeFactory.instance.objectNode();
+      return new LinkedHashMap<>();
     }
-    ObjectNode tree = fields("", "", fields);
+    Map<String, Object> tree = fields("", "", fields);
     checkWhen();
     return tree;
   }
 
-  private ObjectNode fields(String path, String key, Node.Fields fields) {
-    ObjectNode out = JsonNodeFactory.instance.objectNode();
+  private Map<String, Object> fields(String path, String key, Node.Fields fields) {
+    Map<String, Object> out = new LinkedHashMap<>();
     fields
         .fields()
         .forEach(
@@ -70,14 +62,14 @@ final class AnswerReader {
               String innerKey = key.isEmpty() ? name : key + "." + name;
               Question question = questions.get(innerKey);
               if (question != null) {
-                JsonNode value = answer(innerPath, question, field.value());
+                Object value = answer(innerPath, question, field.value());
                 if (value != null) {
-                  out.set(name, value);
+                  out.put(name, value);
                 }
               } else if (isSection(innerKey)) {
-                JsonNode value = section(innerPath, innerKey, field);
+                Object value = section(innerPath, innerKey, field);
                 if (value != null) {
-                  out.set(name, value);
+                  out.put(name, value);
                 }
               } else {
                 problems.add(unknownKey(innerPath, key, name, field));
@@ -86,14 +78,14 @@ final class AnswerReader {
     return out;
   }
 
-  private JsonNode section(String path, String key, Node.Field field) {
+  private Object section(String path, String key, Node.Field field) {
     Node node = field.value();
     if (node instanceof Node.Scalar scalar && isUnknown(scalar.text())) {
       return null;
     }
     boolean list = isList(key);
     if (list && node instanceof Node.Items items) {
-      ArrayNode out = JsonNodeFactory.instance.arrayNode();
+      List<Object> out = new ArrayList<>();
       for (Node item : items.items()) {
         String itemPath = path + "[" + out.size() + "]";
         if (item instanceof Node.Fields fields) {
@@ -102,7 +94,7 @@ final class AnswerReader {
           problems.add(
               new Problem(
                   itemPath, item.line(), item.column(), "is not a set of named answers", null));
-          out.addObject();
+          out.add(new LinkedHashMap<>());
         }
       }
       return out;
@@ -120,12 +112,12 @@ final class AnswerReader {
     return null;
   }
 
-  private JsonNode answer(String path, Question question, Node node) {
+  private Object answer(String path, Question question, Node node) {
     if (node instanceof Node.Items items && question.list()) {
-      ArrayNode out = JsonNodeFactory.instance.arrayNode();
+      List<Object> out = new ArrayList<>();
       List<String> said = new ArrayList<>();
       for (Node item : items.items()) {
-        JsonNode value = single(path + "[" + out.size() + "]", question, item);
+        Object value = single(path + "[" + out.size() + "]", question, item);
         if (value != null) {
           out.add(value);
           said.add(((Node.Scalar) item).text());
@@ -134,13 +126,13 @@ final class AnswerReader {
       remember(path, question, String.join(", ", said), out.toString(), node);
       return out;
     }
-    JsonNode value = single(path, question, node);
+    Object value = single(path, question, node);
     if (value == null) {
       return null;
     }
-    String key = value.isBoolean() ? (value.asBoolean() ? "yes" : "no") : value.asText();
+    String key = value instanceof Boolean yes ? (yes ? "yes" : "no") : String.valueOf(value);
     remember(path, question, ((Node.Scalar) node).text().strip(), key, node);
-    return question.list() ? JsonNodeFactory.instance.arrayNode().add(value) : value;
+    return question.list() ? List.of(value) : value;
   }
 
   private void remember(String path, Question question, String said, String key, Node node) {
@@ -148,7 +140,7 @@ final class AnswerReader {
   }
 
   /** The value of one answer; null where it is unknown or wrong. */
-  private JsonNode single(String path, Question question, Node node) {
+  private Object single(String path, Question question, Node node) {
     if (!(node instanceof Node.Scalar scalar)) {
       problems.add(
           new Problem(
@@ -166,32 +158,32 @@ final class AnswerReader {
     }
   }
 
-  private JsonNode value(String path, Question question, Node.Scalar scalar) {
+  private Object value(String path, Question question, Node.Scalar scalar) {
     String text = scalar.text().strip();
     String lower = text.toLowerCase(Locale.ROOT);
     return switch (question.kind()) {
-      case TEXT -> TextNode.valueOf(text(text));
+      case TEXT -> text(text);
       case YES_NO -> {
         if (!YES.contains(lower) && !NO.contains(lower)) {
           throw new UnreadableException("\"" + text + "\" is neither", "yes, no or unknown");
         }
-        yield BooleanNode.valueOf(YES.contains(lower));
+        yield YES.contains(lower);
       }
-      case CHOICE -> TextNode.valueOf(choice(question, text));
-      case DATE -> TextNode.valueOf(Dates.parse(text).toString());
-      case DAY_OF_YEAR -> TextNode.valueOf(Dates.parseDayOfYear(text).toString());
+      case CHOICE -> choice(question, text);
+      case DATE -> Dates.parse(text).toString();
+      case DAY_OF_YEAR -> Dates.parseDayOfYear(text).toString();
       case COUNT -> {
         double count = number(text);
         if (count != Math.rint(count)) {
           throw new UnreadableException("\"" + text + "\" is not a whole number", "a count");
         }
         check(path, question, scalar, count);
-        yield IntNode.valueOf((int) count);
+        yield (int) count;
       }
       case LATITUDE -> {
         double latitude = Latitude.parse(text);
         check(path, question, scalar, latitude);
-        yield DoubleNode.valueOf(latitude);
+        yield latitude;
       }
       default -> {
         if (text.matches("[-+]?[\\d.,]+")) {
@@ -201,7 +193,7 @@ final class AnswerReader {
         }
         double quantity = Quantity.parse(text, question.kind().dimension());
         check(path, question, scalar, quantity);
-        yield DoubleNode.valueOf(quantity);
+        yield quantity;
       }
     };
   }

@@ -1,14 +1,5 @@
 package swineherd.setup;
 
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationContext;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.deser.std.StdScalarDeserializer;
-import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -17,14 +8,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.Function;
 import swineherd.rulebook.Question;
+import swineherd.rulebook.RecordReader;
 import swineherd.rulebook.Rulebook;
 import swineherd.units.Dimension;
 
@@ -41,13 +31,6 @@ import swineherd.units.Dimension;
  */
 public final class SetupReader {
   static final int MAX_BYTES = 1 << 20;
-
-  private static final ObjectMapper MAPPER =
-      new ObjectMapper()
-          .registerModule(
-              new SimpleModule()
-                  .addDeserializer(LocalDate.class, from(LocalDate.class, LocalDate::parse))
-                  .addDeserializer(MonthDay.class, from(MonthDay.class, MonthDay::parse)));
 
   private SetupReader() {}
 
@@ -78,9 +61,9 @@ public final class SetupReader {
       throw new BadSetupException(file, problems);
     }
     AnswerReader reader = new AnswerReader(Rulebook.questions(), problems, unusual);
-    ObjectNode tree = reader.read(root);
+    Map<String, Object> tree = reader.read(root);
     complete(tree, reader.answers(), today);
-    Setup setup = bind(tree);
+    Setup setup = RecordReader.read(Setup.class, tree);
     SetupChecks.check(setup, reader.answers(), problems);
     if (!problems.isEmpty()) {
       problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
@@ -90,40 +73,31 @@ public final class SetupReader {
   }
 
   /** Fills in what is not a fact about the pigs: names, units to read, the day of the check. */
-  private static void complete(ObjectNode tree, Map<String, Answer> answers, LocalDate today) {
-    if (!tree.has("checkOn")) {
-      tree.put("checkOn", today.toString());
-    }
-    if (!tree.has("units")) {
-      tree.put("units", writesUs(tree, answers) ? "us" : "metric");
-    }
-    name(tree.get("pens"), "pen");
-    name(tree.get("pigs"), "group");
-    if (tree.get("pens") instanceof ArrayNode pens
-        && pens.size() == 1
-        && tree.get("pigs") instanceof ArrayNode groups) {
-      for (JsonNode group : groups) {
-        if (!group.has("pen")) {
-          ((ObjectNode) group).set("pen", pens.get(0).get("name"));
-        }
-      }
+  private static void complete(
+      Map<String, Object> tree, Map<String, Answer> answers, LocalDate today) {
+    tree.putIfAbsent("checkOn", today.toString());
+    tree.putIfAbsent("units", writesUs(answers) ? "us" : "metric");
+    List<Map<String, Object>> pens = named(tree.get("pens"), "pen");
+    List<Map<String, Object>> groups = named(tree.get("pigs"), "group");
+    if (pens.size() == 1) {
+      groups.forEach(group -> group.putIfAbsent("pen", pens.get(0).get("name")));
     }
   }
 
-  private static void name(JsonNode list, String word) {
-    if (list instanceof ArrayNode items) {
-      for (int i = 0; i < items.size(); i++) {
-        if (!items.get(i).has("name")) {
-          ((ObjectNode) items.get(i)).put("name", word + " " + (i + 1));
-        }
-      }
+  /** The members of a list, each with a name. */
+  @SuppressWarnings("unchecked") // the reader makes sections as maps of this kind
+  private static List<Map<String, Object>> named(Object list, String word) {
+    List<Map<String, Object>> members = list == null ? List.of() : (List<Map<String, Object>>) list;
+    for (int i = 0; i < members.size(); i++) {
+      members.get(i).putIfAbsent("name", word + " " + (i + 1));
     }
+    return members;
   }
 
-  private static boolean writesUs(ObjectNode tree, Map<String, Answer> answers) {
-    String country = tree.path("place").path("country").asText("");
-    if (!country.isEmpty()) {
-      return country.equals("united-states");
+  private static boolean writesUs(Map<String, Answer> answers) {
+    Answer country = answers.get("place.country");
+    if (country != null) {
+      return country.key().equals("united-states");
     }
     return answers.values().stream()
         .anyMatch(
@@ -132,14 +106,6 @@ public final class SetupReader {
                   Rulebook.questions().get(Question.keyOf(a.path())).kind().dimension();
               return dimension != null && dimension.isUs(a.said());
             });
-  }
-
-  private static Setup bind(ObjectNode tree) {
-    try {
-      return MAPPER.treeToValue(tree, Setup.class);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("questions and records do not agree", e);
-    }
   }
 
   private static String text(String file, Path path) {
@@ -172,16 +138,5 @@ public final class SetupReader {
 
   private static BadSetupException whole(String file, String message, String accepted) {
     return new BadSetupException(file, List.of(new Problem("", 0, 0, message, accepted)));
-  }
-
-  private static <T> StdScalarDeserializer<T> from(Class<T> type, Function<CharSequence, T> parse) {
-    return new StdScalarDeserializer<>(type) {
-      private static final long serialVersionUID = 1L;
-
-      @Override
-      public T deserialize(JsonParser parser, DeserializationContext context) throws IOException {
-        return parse.apply(parser.getText());
-      }
-    };
   }
 }
