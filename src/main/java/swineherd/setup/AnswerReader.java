@@ -175,7 +175,8 @@ final class AnswerReader {
       case COUNT -> {
         double count = number(text);
         if (count != Math.rint(count)) {
-          throw new UnreadableException("\"" + text + "\" is not a whole number", "a count");
+          throw new UnreadableException(
+              "\"" + text + "\" is not a whole number", "a whole number" + from(question));
         }
         check(path, question, scalar, count);
         yield (int) count;
@@ -260,6 +261,10 @@ final class AnswerReader {
               "\"" + scalar.text().strip() + "\" is unusual: is it right?",
               "usual is " + limits(question, usual)));
     }
+  }
+
+  private static String from(Question question) {
+    return question.range() == null ? "" : " from " + limits(question, question.range());
   }
 
   private static String limits(Question question, List<Double> limits) {

@@ -49,12 +49,19 @@ public final class Quantity {
   private static double sides(String written, String first, String second) {
     Matcher last = Pattern.compile(".*?([a-z'\"]+)$").matcher(second);
     String unit = last.matches() ? last.group(1) : null;
+    double one;
+    double other;
     try {
-      return sum(written, first, Dimension.LENGTH, unit)
-          * sum(written, second, Dimension.LENGTH, null);
+      one = sum(written, first, Dimension.LENGTH, unit);
+      other = sum(written, second, Dimension.LENGTH, null);
     } catch (UnreadableException e) {
       throw unreadable(written, Dimension.AREA, "cannot be read as two sides");
     }
+    if (!(one > 0 && other > 0)) {
+      // two sides below nothing would make an area above it
+      throw unreadable(written, Dimension.AREA, "is not possible: a side is more than nothing");
+    }
+    return one * other;
   }
 
   /** One or more parts that add up, such as 5 ft 6 in; {@code unit} is for a part without one. */
