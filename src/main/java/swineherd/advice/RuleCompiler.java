@@ -48,6 +48,11 @@ public final class RuleCompiler {
   private static final Pattern CARD = Pattern.compile("Advice\\.of\\(\\s*\"([^\"]+)\"");
   private static final Pattern FILLS = Pattern.compile("\\.with(?:Chance)?\\(\\s*\"([^\"]+)\"");
 
+  static {
+    // the newer grammar of Drools refuses more of what reads badly
+    System.setProperty("drools.lang.level", "DRL10");
+  }
+
   private final List<String> faults = new ArrayList<>();
   private final Map<Path, String> texts = new LinkedHashMap<>();
   private final Map<String, RuleInfo> rules = new TreeMap<>();
@@ -56,25 +61,35 @@ public final class RuleCompiler {
    * @param args the folder of rules, and the folder of classes to write into
    */
   public static void main(String[] args) throws IOException {
-    System.setProperty("drools.lang.level", "DRL10");
-    Path classes = Path.of(args[1]);
-    RuleCompiler compiler = new RuleCompiler();
     try {
-      compiler.parse(Path.of(args[0]));
-      Map<String, byte[]> model = compiler.build();
-      for (Map.Entry<String, byte[]> file : model.entrySet()) {
-        Path to = classes.resolve(file.getKey());
-        Files.createDirectories(to.getParent());
-        Files.write(to, file.getValue());
-      }
-      Path models = classes.resolve("rulebook/models.json");
-      Files.createDirectories(models.getParent());
-      new ObjectMapper().writeValue(models.toFile(), modelClasses(model));
-      System.out.println(RulebookCompiler.compile(Path.of(args[0]), compiler.rules, classes));
+      System.out.println(compile(Path.of(args[0]), Path.of(args[1])));
     } catch (RulebookException e) {
       e.faults().forEach(System.err::println);
       System.exit(1);
     }
+  }
+
+  /**
+   * Compiles a folder of rules.
+   *
+   * @param rules the folder
+   * @param classes the folder of classes to write into
+   * @return a line that counts what was seen
+   * @throws RulebookException with every fault found
+   */
+  static String compile(Path rules, Path classes) throws IOException {
+    RuleCompiler compiler = new RuleCompiler();
+    compiler.parse(rules);
+    Map<String, byte[]> model = compiler.build();
+    for (Map.Entry<String, byte[]> file : model.entrySet()) {
+      Path to = classes.resolve(file.getKey());
+      Files.createDirectories(to.getParent());
+      Files.write(to, file.getValue());
+    }
+    Path models = classes.resolve("rulebook/models.json");
+    Files.createDirectories(models.getParent());
+    new ObjectMapper().writeValue(models.toFile(), modelClasses(model));
+    return RulebookCompiler.compile(rules, compiler.rules, classes);
   }
 
   /** Reads every DRL file and what there is to know of its rules, and compiles nothing yet. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -150,14 +151,17 @@ public final class RulebookCompiler {
       for (String other : card.standsFor()) {
         Card covered = all.get(other);
         if (covered == null) {
-          faults.add("card " + card.id() + " stands for " + other + ", which is not there");
+          faults.add(cardFile(card) + " stands for " + other + ", which is not there");
         } else if (covered.referral().compareTo(card.referral()) > 0) {
-          faults.add(
-              "card " + card.id() + " stands for " + other + " and must not call the vet later");
+          faults.add(cardFile(card) + " stands for " + other + " and must not call the vet later");
         }
       }
     }
     return all.size();
+  }
+
+  private String cardFile(Card card) {
+    return rules.resolve(card.topic()).resolve(card.topic() + ".yaml") + ": card " + card.id();
   }
 
   private void checkCard(String place, Card card, RuleInfo rule, Set<String> sources) {
@@ -284,6 +288,14 @@ public final class RulebookCompiler {
 
   private static String place(Path file, JsonProcessingException e) {
     String line = e.getLocation() == null ? "" : ":" + e.getLocation().getLineNr();
+    if (e instanceof UnrecognizedPropertyException unknown) {
+      return file
+          + line
+          + ": before here an unknown word "
+          + unknown.getPropertyName()
+          + "; one of: "
+          + unknown.getKnownPropertyIds();
+    }
     return file + line + ": " + e.getOriginalMessage();
   }
 }
