@@ -9,7 +9,10 @@ import swineherd.rulebook.Rulebook;
 import swineherd.setup.Answer;
 import swineherd.setup.SetupFile;
 
-/** Finds the questions that apply to a setup and were not answered. */
+/**
+ * Finds the questions that apply to a setup and were not answered. Prices are left out: no advice
+ * hangs on them, and the budget says itself which it lacks.
+ */
 final class UnansweredQuestions {
   private final SetupFile file;
 
@@ -35,7 +38,7 @@ final class UnansweredQuestions {
           String pigs = file.setup().signs().get(i).pigs();
           questions.add(question, i, pigs == null ? "" : pigs, open);
         }
-      } else if (!path.contains("[]")) {
+      } else if (!path.contains("[]") && !path.startsWith("money.")) {
         questions.add(question, -1, "", open);
       }
     }

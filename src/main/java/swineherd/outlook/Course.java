@@ -3,8 +3,8 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import swineherd.figures.Band;
 import swineherd.figures.Breed;
 import swineherd.figures.DateBand;
@@ -13,6 +13,7 @@ import swineherd.figures.GrowthClass;
 import swineherd.figures.GrowthFactors;
 import swineherd.figures.KnownWeight;
 import swineherd.figures.OutsideDomainException;
+import swineherd.figures.Reweighing;
 import swineherd.figures.Weighing;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.Feed;
@@ -31,9 +32,12 @@ import swineherd.setup.Shelter;
  * @param arrives day of arrival
  * @param born day of birth, or what follows from the age; null if neither is known
  * @param growthClass how the breed grows
+ * @param housed whether they live indoors on a floor; what is not known counts as outdoors
+ * @param weighings what each weight in the diary said, in the order of their days
  * @param forecast from the last weight that is known
- * @param target live weight at which they go, kg
+ * @param target live weight at which they should go, kg
  * @param finish when the mean of the group reaches it; null if the curve does not go so far
+ * @param slaughterOn the day set for slaughter; null if there is none
  * @param assumed what was not said and how it was taken
  */
 public record Course(
@@ -43,39 +47,64 @@ public record Course(
     LocalDate arrives,
     LocalDate born,
     GrowthClass growthClass,
+    boolean housed,
+    List<Reweighing> weighings,
     Forecast forecast,
     double target,
     DateBand finish,
+    LocalDate slaughterOn,
     List<String> assumed,
     List<String> grounds)
     implements Outlook {
 
   private static final int EIGHT_WEEKS = 56;
 
-  /** The last day they are likely to be there: the day set for slaughter, or the likely finish. */
+  /**
+   * The last day they are likely to be there: the day set for slaughter, or the likely finish; null
+   * if there is neither.
+   */
   public LocalDate end() {
+    if (slaughterOn != null) {
+      return slaughterOn;
+    }
     return finish == null ? null : finish.likely();
   }
 
   /**
-   * Live weight of the mean of the group on a day, kg; before the last known weight that weight.
+   * Live weight of the mean of the group on a day, kg, reckoned from the last weight known then;
+   * before the first that weight.
    *
    * @return null where the curve does not go so far
    */
   public Band weightOn(LocalDate day) {
-    if (!day.isAfter(forecast.start().on())) {
-      return Band.exactly(forecast.start().kg());
+    Forecast then = knownOn(day);
+    if (!day.isAfter(then.start().on())) {
+      return Band.exactly(then.start().kg());
     }
     try {
-      return forecast.weightOn(day);
+      return then.weightOn(day);
     } catch (OutsideDomainException e) {
       return null;
     }
   }
 
-  /** Likely weight at the end, kg: the target, which is what the pens must be fit for. */
+  /** The forecast as it stood on a day, with the weights known by then. */
+  private Forecast knownOn(LocalDate day) {
+    for (Reweighing weighing : weighings) {
+      if (weighing.later().on().isAfter(day)) {
+        return weighing.before();
+      }
+    }
+    return forecast;
+  }
+
+  /**
+   * Likely weight at the {@link #end}, kg, which is what the pens must be fit for: on the day set
+   * for slaughter, or else the target.
+   */
   public double endWeight() {
-    return target;
+    Band then = slaughterOn == null ? null : weightOn(slaughterOn);
+    return then == null ? target : then.likely();
   }
 
   /** Age on a day, in days; -1 if the birth is not known. */
@@ -92,7 +121,14 @@ public record Course(
         continue;
       }
       Grounds grounds =
-          Grounds.of("pigs[" + i + "]", "breed", "arrives", "arrivalWeight", "targetWeight", "sex")
+          Grounds.of(
+                  "pigs[" + i + "]",
+                  "breed",
+                  "arrives",
+                  "arrivalWeight",
+                  "targetWeight",
+                  "sex",
+                  "slaughterOn")
               .and("feed", "kind");
       try {
         all.add(of(setup, group, grounds));
@@ -108,18 +144,25 @@ public record Course(
     GrowthClass growthClass = growthClass(group, assumed);
     LocalDate born = born(group);
     KnownWeight start = start(group, growthClass, born, assumed);
+    boolean housed = housed(setup, group);
     Forecast forecast =
         Forecast.of(
             growthClass,
-            factor(setup, group, growthClass, assumed),
+            factor(setup.feed(), group, growthClass, housed, assumed),
             setting(setup.feed()),
             group.count() == null ? 1 : group.count(),
             start,
             true);
-    for (DiaryEntry entry : setup.diary()) {
-      Optional<KnownWeight> weighed = weighed(entry, group);
-      if (weighed.isPresent() && weighed.get().on().isAfter(forecast.start().on())) {
-        forecast = forecast.reweighed(weighed.get()).after();
+    List<Reweighing> weighings = new ArrayList<>();
+    for (KnownWeight weight : weights(setup, group)) {
+      long days = ChronoUnit.DAYS.between(forecast.start().on(), weight.on());
+      if (days > forecast.checkDays()) {
+        weighings.add(forecast.reweighed(weight));
+        forecast = weighings.get(weighings.size() - 1).after();
+      } else if (days >= 0 && weight.error() < forecast.start().error()) {
+        // weighed more exactly before they have begun to grow
+        forecast =
+            new Forecast(forecast.growth(), forecast.sigma(), weight, forecast.checkDays() - days);
       }
     }
     double target = target(group, growthClass, assumed);
@@ -130,9 +173,12 @@ public record Course(
         group.arrives(),
         born,
         growthClass,
+        housed,
+        List.copyOf(weighings),
         forecast,
         target,
         finish(forecast, target),
+        group.slaughterOn(),
         List.copyOf(assumed),
         grounds.list());
   }
@@ -181,13 +227,20 @@ public record Course(
         eightWeeks.isAfter(group.arrives()) ? group.arrives() : eightWeeks);
   }
 
-  private static Optional<KnownWeight> weighed(DiaryEntry entry, Group group) {
-    if (entry.weight() == null || entry.on() == null || !group.name().equals(entry.pigs())) {
-      return Optional.empty();
-    }
-    Weighing.Means by =
-        entry.did() == DiaryEntry.Did.WEIGHED ? Weighing.Means.SCALE : Weighing.Means.TAPE;
-    return Optional.of(KnownWeight.of(new Weighing(entry.on(), entry.weight(), by)));
+  /** The weights that the diary gives for a group, by their day. */
+  private static List<KnownWeight> weights(Setup setup, Group group) {
+    return setup.diary().stream()
+        .filter(e -> e.weight() != null && e.on() != null && group.name().equals(e.pigs()))
+        .map(Course::weighing)
+        .sorted(Comparator.comparing(Weighing::on))
+        .map(KnownWeight::of)
+        .toList();
+  }
+
+  private static Weighing weighing(DiaryEntry entry) {
+    boolean scale = entry.did() == DiaryEntry.Did.WEIGHED;
+    return new Weighing(
+        entry.on(), entry.weight(), scale ? Weighing.Means.SCALE : Weighing.Means.TAPE);
   }
 
   private static double target(Group group, GrowthClass growthClass, List<String> assumed) {
@@ -199,9 +252,9 @@ public record Course(
   }
 
   private static double factor(
-      Setup setup, Group group, GrowthClass growthClass, List<String> assumed) {
+      Feed feed, Group group, GrowthClass growthClass, boolean housed, List<String> assumed) {
     return GrowthFactors.product(
-        growthClass, feedKey(setup.feed(), assumed), placeKey(setup, group), sexKey(group));
+        growthClass, feedKey(feed, assumed), housed ? "env-housed" : "env-outdoors", sexKey(group));
   }
 
   private static String feedKey(Feed feed, List<String> assumed) {
@@ -229,17 +282,16 @@ public record Course(
     };
   }
 
-  /** Indoors on a floor or in a barn or hoop; everything else, and what is not known, outdoors. */
-  private static String placeKey(Setup setup, Group group) {
+  /** Indoors on a floor, in a barn or hoop; everything else, and what is not known, is outdoors. */
+  private static boolean housed(Setup setup, Group group) {
     Pen pen = setup.pen(group.pen()).orElse(null);
     if (pen == null) {
-      return "env-outdoors";
+      return false;
     }
-    boolean housed =
-        (pen.shelter().kind() == Shelter.Kind.BARN || pen.shelter().kind() == Shelter.Kind.HOOP)
-            && pen.ground() != null
-            && !pen.ground().isEarth();
-    return housed ? "env-housed" : "env-outdoors";
+    Shelter.Kind shelter = pen.shelter().kind();
+    return (shelter == Shelter.Kind.BARN || shelter == Shelter.Kind.HOOP)
+        && pen.ground() != null
+        && !pen.ground().isEarth();
   }
 
   private static String sexKey(Group group) {

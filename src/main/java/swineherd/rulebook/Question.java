@@ -62,6 +62,12 @@ public record Question(
     DAY_OF_YEAR(null),
     @JsonProperty("latitude")
     LATITUDE(null),
+    /** Money, a plain number. */
+    @JsonProperty("price")
+    PRICE(null),
+    /** Money for each kg, written with the weight it is for. */
+    @JsonProperty("price-by-weight")
+    PRICE_BY_WEIGHT(null),
     @JsonProperty("mass")
     MASS(Dimension.MASS),
     @JsonProperty("length")

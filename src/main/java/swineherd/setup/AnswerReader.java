@@ -12,6 +12,7 @@ import swineherd.rulebook.Question;
 import swineherd.units.Dates;
 import swineherd.units.Dimension;
 import swineherd.units.Latitude;
+import swineherd.units.Price;
 import swineherd.units.Quantity;
 import swineherd.units.UnreadableException;
 
@@ -186,6 +187,8 @@ final class AnswerReader {
         check(path, question, scalar, latitude);
         yield latitude;
       }
+      case PRICE -> Price.parse(text);
+      case PRICE_BY_WEIGHT -> Price.perKg(text);
       default -> {
         if (text.matches("[-+]?[\\d.,]+")) {
           throw new UnreadableException(

@@ -17,6 +17,7 @@ import swineherd.units.UnitSystem;
  * @param pens the pens
  * @param pigs the groups of pigs
  * @param feed how they are fed
+ * @param money what things cost
  * @param signs what is seen that may be wrong
  * @param diary what was done so far, oldest first
  */
@@ -29,6 +30,7 @@ public record Setup(
     List<Pen> pens,
     List<Group> pigs,
     Feed feed,
+    Money money,
     List<Sign> signs,
     List<DiaryEntry> diary) {
 
@@ -38,6 +40,7 @@ public record Setup(
     pens = pens == null ? List.of() : List.copyOf(pens);
     pigs = pigs == null ? List.of() : List.copyOf(pigs);
     feed = feed == null ? Feed.UNKNOWN : feed;
+    money = money == null ? Money.UNKNOWN : money;
     signs = signs == null ? List.of() : List.copyOf(signs);
     diary = diary == null ? List.of() : List.copyOf(diary);
   }

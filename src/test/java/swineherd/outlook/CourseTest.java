@@ -1,0 +1,98 @@
+package swineherd.outlook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import swineherd.figures.Band;
+import swineherd.figures.DateBand;
+import swineherd.setup.SetupReader;
+
+class CourseTest {
+  private static final LocalDate ARRIVAL = LocalDate.of(2027, 4, 24);
+
+  /** Three modern gilts, 18 kg by guess, hand-fed outdoors, to 110 kg. */
+  private static final String GILTS =
+      """
+      checkOn: 2027-06-30
+      feed: {kind: hand-fed}
+      pigs:
+        - name: gilts
+          count: 3
+          breed: modern-cross
+          sex: gilts
+          arrives: 2027-04-24
+          arrivalWeight: 18 kg
+          weighedBy: guess
+          targetWeight: 110 kg
+      """;
+
+  private static Course course(String yaml) {
+    List<Outlook> all = Outlooks.of(SetupReader.read("pigs.yaml", yaml, ARRIVAL).setup());
+    return (Course) all.stream().filter(Course.class::isInstance).findFirst().orElseThrow();
+  }
+
+  /**
+   * Worked example [derived]: 114.4 days on the published Gompertz curve at 0.86 of the full rate,
+   * eight in ten within 95.4 to 137.1, and four days of standstill after the purchase. The factors
+   * multiply to 0.92 x 0.93 = 0.8556, which the example rounds to 0.86: half a day.
+   */
+  @Test
+  void three_gilts_are_finished_when_the_worked_example_says() {
+    DateBand finish = course(GILTS).finish();
+    assertThat(finish.early().toEpochDay() - ARRIVAL.toEpochDay()).isCloseTo(100, within(1L));
+    assertThat(finish.likely().toEpochDay() - ARRIVAL.toEpochDay()).isCloseTo(119, within(1L));
+    assertThat(finish.late().toEpochDay() - ARRIVAL.toEpochDay()).isCloseTo(142, within(1L));
+    assertThat(course(GILTS).end()).isEqualTo(finish.likely());
+    assertThat(course(GILTS).endWeight()).isEqualTo(110);
+  }
+
+  /** The day that is set counts, and the weight they will have then. */
+  @Test
+  void a_day_set_for_slaughter_is_the_end() {
+    Course set = course(GILTS + "    slaughterOn: 2027-07-25\n");
+    assertThat(set.end()).isEqualTo(LocalDate.of(2027, 7, 25));
+    assertThat(set.finish()).isEqualTo(course(GILTS).finish());
+    assertThat(set.endWeight()).isEqualTo(set.weightOn(set.end()).likely()).isBetween(80.0, 90.0);
+  }
+
+  /**
+   * Worked example [derived]: taped at 40 kg on day 42 of growth, which is 46 days after they were
+   * bought, the rate falls from 0.010836 to 0.009507 and 90.8 days are left instead of 79.7. Both
+   * weights are by tape there.
+   */
+  @Test
+  void a_weight_in_the_diary_moves_the_date_and_leaves_the_past_as_it_was() {
+    String byTape = GILTS.replace("guess", "tape");
+    Course taped =
+        course(
+            byTape
+                + """
+                diary:
+                  - {on: 2027-06-09, pigs: gilts, did: taped, weight: 40 kg}
+                """);
+    LocalDate day = LocalDate.of(2027, 6, 9);
+    assertThat(taped.weighings()).hasSize(1);
+    assertThat(taped.weighings().get(0).rateRatio()).isCloseTo(0.009507 / 0.010836, within(0.005));
+    assertThat(taped.finish().likely().toEpochDay() - day.toEpochDay()).isCloseTo(91, within(1L));
+    assertThat(taped.weightOn(day)).isEqualTo(Band.exactly(40));
+    assertThat(taped.weightOn(day.minusDays(1)))
+        .isEqualTo(course(byTape).weightOn(day.minusDays(1)));
+  }
+
+  @Test
+  void weighed_on_the_day_they_came_the_guess_is_forgotten() {
+    Course weighed =
+        course(
+            GILTS
+                + """
+                diary:
+                  - {on: 2027-04-24, pigs: gilts, did: weighed, weight: 16 kg}
+                """);
+    assertThat(weighed.weighings()).isEmpty();
+    assertThat(weighed.weightOn(ARRIVAL)).isEqualTo(Band.exactly(16));
+    assertThat(weighed.forecast().checkDays()).isEqualTo(4);
+  }
+}
