@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,6 +13,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
+import swineherd.compare.Matters;
 import swineherd.report.JsonReport;
 import swineherd.report.MarkdownReport;
 import swineherd.report.TextReport;
@@ -24,6 +26,8 @@ import swineherd.setup.SetupReader;
     header = "Check a setup and print what to do, the strongest first.",
     description = "Reads a setup in YAML or JSON. See scenarios/ for examples.")
 final class CheckCommand implements Callable<Integer> {
+  private static final long LONGEST_MILLISECONDS = 2_000;
+
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "FILE", description = "The setup; - reads standard input.")
@@ -48,17 +52,25 @@ final class CheckCommand implements Callable<Integer> {
     markdown
   }
 
+  private static List<Matters.Matter> matters(Checklist checklist) {
+    return Matters.of(checklist, LONGEST_MILLISECONDS);
+  }
+
   @Override
   public Integer call() {
     Checklist checklist =
         Advisor.advise(SetupReader.read(file, LocalDate.now(ZoneId.systemDefault())));
     PrintWriter out = spec.commandLine().getOut();
-    out.print(
-        switch (format) {
-          case text -> new TextReport(checklist, all, showRank, Style::bold).render();
-          case json -> new JsonReport(checklist).render();
-          case markdown -> new MarkdownReport(checklist, all, showRank).render();
-        });
+    if (format == Format.text) {
+      TextReport report = new TextReport(checklist, all, showRank, Style::bold);
+      out.print(report.render());
+      out.flush(); // the keeper reads while the rest is worked out
+      out.print(report.renderOpen(matters(checklist)));
+    } else if (format == Format.markdown) {
+      out.print(new MarkdownReport(checklist, matters(checklist), all, showRank).render());
+    } else {
+      out.print(new JsonReport(checklist, matters(checklist)).render());
+    }
     out.flush();
     return 0;
   }

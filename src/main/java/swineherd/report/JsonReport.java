@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import swineherd.advice.Advice;
@@ -11,6 +12,7 @@ import swineherd.advice.Checklist;
 import swineherd.advice.Item;
 import swineherd.advice.Unanswered;
 import swineherd.advice.Value;
+import swineherd.compare.Matters;
 import swineherd.rulebook.Card;
 import swineherd.rulebook.Rulebook;
 import swineherd.setup.Problem;
@@ -23,10 +25,15 @@ public final class JsonReport {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final Checklist checklist;
+  private final List<Matters.Matter> matters;
   private final Wording wording;
 
-  public JsonReport(Checklist checklist) {
+  /**
+   * @param matters the unanswered questions that matter, the one that matters most first
+   */
+  public JsonReport(Checklist checklist, List<Matters.Matter> matters) {
     this.checklist = checklist;
+    this.matters = matters;
     this.wording = new Wording(checklist.file().setup().units());
   }
 
@@ -48,10 +55,21 @@ public final class JsonReport {
       figures(node.putArray("figures"), entry.advice());
     }
     ArrayNode unanswered = root.putArray("unanswered");
-    for (Unanswered question : checklist.unanswered()) {
+    for (Matters.Matter matter : matters) {
       ObjectNode node = unanswered.addObject();
-      node.put("path", question.path());
-      node.put("question", Rulebook.questions().get(question.question()).ask());
+      node.put("path", matter.question().path());
+      node.put("question", Rulebook.questions().get(matter.question().question()).ask());
+      node.put("moves", matter.moves());
+      node.put("by", Math.round(matter.by() * 10) / 10.0);
+      matter.items().forEach(node.putArray("items")::add);
+    }
+    for (Unanswered question : checklist.unanswered()) {
+      if (matters.stream().noneMatch(m -> m.question().equals(question))) {
+        ObjectNode node = unanswered.addObject();
+        node.put("path", question.path());
+        node.put("question", Rulebook.questions().get(question.question()).ask());
+        node.put("moves", 0);
+      }
     }
     root.putObject("figures");
     ArrayNode problems = root.putArray("problems");

@@ -1,7 +1,9 @@
 package swineherd.report;
 
+import java.util.List;
 import swineherd.advice.Checklist;
 import swineherd.advice.Item;
+import swineherd.compare.Matters;
 import swineherd.rulebook.Card;
 import swineherd.rulebook.Referral;
 import swineherd.setup.Problem;
@@ -11,13 +13,17 @@ public final class MarkdownReport {
   private final Checklist checklist;
   private final boolean all;
   private final boolean showRank;
+  private final List<Matters.Matter> matters;
   private final Wording wording;
 
   /**
+   * @param matters the unanswered questions that matter, the one that matters most first
    * @param all whether to list what is already in order
    * @param showRank whether to show how each item's rank comes about
    */
-  public MarkdownReport(Checklist checklist, boolean all, boolean showRank) {
+  public MarkdownReport(
+      Checklist checklist, List<Matters.Matter> matters, boolean all, boolean showRank) {
+    this.matters = matters;
     this.checklist = checklist;
     this.all = all;
     this.showRank = showRank;
@@ -47,6 +53,12 @@ public final class MarkdownReport {
       out.append("\n## Please look again\n\n");
       for (Problem problem : checklist.file().unusual()) {
         out.append("- ").append(escape(problem.at(checklist.file().file()))).append('\n');
+      }
+    }
+    if (!matters.isEmpty()) {
+      out.append("\n## Not yet known, and it matters\n\n");
+      for (Matters.Matter matter : matters) {
+        out.append("- ").append(escape(TextReport.open(matter))).append('\n');
       }
     }
     return out.append("\n").append(TextReport.FOOTER).append("\n").toString();

@@ -1,13 +1,16 @@
 package swineherd.report;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import swineherd.advice.Checklist;
 import swineherd.advice.Item;
+import swineherd.compare.Matters;
 import swineherd.rulebook.Card;
 import swineherd.rulebook.Evidence;
+import swineherd.rulebook.Question;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
 import swineherd.setup.Problem;
@@ -17,6 +20,8 @@ import swineherd.units.Dates;
 public final class TextReport {
   static final String FOOTER =
       "Advice, not law or medicine: your law, the label and your vet come first.";
+
+  static final int MOST_OPEN = 5;
 
   private final Checklist checklist;
   private final boolean all;
@@ -38,7 +43,7 @@ public final class TextReport {
     this.wording = new Wording(checklist.file().setup().units());
   }
 
-  /** The whole report. */
+  /** The checklist itself. */
   public String render() {
     Lines lines = new Lines();
     lines.add("", Overview.setup(checklist.file().setup()));
@@ -50,12 +55,37 @@ public final class TextReport {
     }
     inOrder(lines);
     unusual(lines);
-    lines.gap().add("", FOOTER);
     StringBuilder out = new StringBuilder();
     for (String line : lines.toString().split("\n", -1)) {
       out.append(line.matches(" ?\\d+  \\S.*") ? bold.apply(line) : line).append('\n');
     }
     return out.deleteCharAt(out.length() - 1).toString();
+  }
+
+  /** What is not known and matters, and the last line; it may be printed after the rest. */
+  public String renderOpen(List<Matters.Matter> matters) {
+    Lines lines = new Lines();
+    if (!matters.isEmpty()) {
+      lines.gap().add("", "Not yet known, and it matters");
+      for (Matters.Matter matter : matters.subList(0, Math.min(MOST_OPEN, matters.size()))) {
+        lines.add("    ", open(matter));
+      }
+      if (matters.size() > MOST_OPEN) {
+        lines.add(
+            "    ", "and " + Wording.counted(matters.size() - MOST_OPEN, "more", "more") + ".");
+      }
+    }
+    return lines.gap().add("", FOOTER).toString();
+  }
+
+  static String open(Matters.Matter matter) {
+    String about = matter.question().about();
+    Question question = Rulebook.questions().get(matter.question().question());
+    return Wording.capital(question.label())
+        + (about.isEmpty() ? "" : " (" + about + ")")
+        + ": could change "
+        + Wording.counted(matter.moves(), "item", "items")
+        + ".";
   }
 
   private void item(Lines lines, int number, Item item) {

@@ -9,7 +9,25 @@ import java.util.Map;
  * @param file the file, as it was named
  * @param setup what it says
  * @param answers each answer that was given, by its path, in the order of the file
+ * @param tree the answers as plain values in SI units, as {@link Setup} is made of them
  * @param unusual answers that are possible but should be looked at again
  */
 public record SetupFile(
-    String file, Setup setup, Map<String, Answer> answers, List<Problem> unusual) {}
+    String file,
+    Setup setup,
+    Map<String, Answer> answers,
+    Map<String, Object> tree,
+    List<Problem> unusual) {
+
+  /**
+   * The same setup with one answer given, changed or taken away.
+   *
+   * @param path where: {@code pens[0].area}; the pen or group must be there
+   * @param value in SI units: a number, a truth value, an ISO date, the key of a choice; null takes
+   *     the answer away
+   * @throws BadSetupException if it does not go with the other answers
+   */
+  public SetupFile with(String path, Object value) {
+    return SetupReader.change(this, path, value);
+  }
+}

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -69,7 +70,64 @@ public final class SetupReader {
       problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
       throw new BadSetupException(file, problems);
     }
-    return new SetupFile(file, setup, reader.answers(), List.copyOf(unusual));
+    return new SetupFile(file, setup, reader.answers(), tree, List.copyOf(unusual));
+  }
+
+  static SetupFile change(SetupFile file, String path, Object value) {
+    Map<String, Object> tree = copy(file.tree());
+    Map<String, Answer> answers = new LinkedHashMap<>(file.answers());
+    set(tree, path, value);
+    if (value == null) {
+      answers.remove(path);
+    } else {
+      Question question = Rulebook.questions().get(Question.keyOf(path));
+      String key = value instanceof Boolean yes ? (yes ? "yes" : "no") : String.valueOf(value);
+      answers.put(path, new Answer(path, question.label(), key, key, 0, 0));
+    }
+    Setup setup = RecordReader.read(Setup.class, tree);
+    List<Problem> problems = new ArrayList<>();
+    SetupChecks.check(setup, answers, problems);
+    if (!problems.isEmpty()) {
+      throw new BadSetupException(file.file(), problems);
+    }
+    return new SetupFile(file.file(), setup, answers, tree, file.unusual());
+  }
+
+  private static Map<String, Object> copy(Map<?, ?> fields) {
+    Map<String, Object> copy = new LinkedHashMap<>();
+    fields.forEach((name, value) -> copy.put((String) name, copyOf(value)));
+    return copy;
+  }
+
+  private static Object copyOf(Object value) {
+    if (value instanceof Map<?, ?> inner) {
+      return copy(inner);
+    }
+    return value instanceof List<?> list
+        ? new ArrayList<>(list.stream().map(SetupReader::copyOf).toList())
+        : value;
+  }
+
+  /** Sets a value at a path whose list members are there; sections are made where they are not. */
+  @SuppressWarnings("unchecked") // the reader makes sections as maps of this kind
+  private static void set(Map<String, Object> tree, String path, Object value) {
+    Map<String, Object> at = tree;
+    String[] steps = path.split("\\.");
+    for (int i = 0; i < steps.length - 1; i++) {
+      int open = steps[i].indexOf('[');
+      if (open < 0) {
+        at = (Map<String, Object>) at.computeIfAbsent(steps[i], s -> new LinkedHashMap<>());
+      } else {
+        int index = Integer.parseInt(steps[i].substring(open + 1, steps[i].length() - 1));
+        at = ((List<Map<String, Object>>) at.get(steps[i].substring(0, open))).get(index);
+      }
+    }
+    String last = steps[steps.length - 1];
+    if (value == null) {
+      at.remove(last);
+    } else {
+      at.put(last, value);
+    }
   }
 
   /** Fills in what is not a fact about the pigs: names, units to read, the day of the check. */

@@ -1,0 +1,63 @@
+package swineherd.compare;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import swineherd.advice.Unanswered;
+import swineherd.rulebook.Question;
+import swineherd.rulebook.Rulebook;
+import swineherd.setup.SetupFile;
+
+/** What a keeper might answer, spread over what is usual. */
+final class PlausibleAnswers {
+  private static final int MOST = 8;
+  private static final int[] DAYS_FROM_NOW = {-60, -14, 14, 60, 180};
+
+  private PlausibleAnswers() {}
+
+  /** Values in SI units, as {@link SetupFile#with} takes them; none for a question about a name. */
+  static List<Object> to(Unanswered unanswered, SetupFile file) {
+    Question question = Rulebook.questions().get(unanswered.question());
+    return switch (question.kind()) {
+      case YES_NO -> List.of(true, false);
+      case CHOICE -> spread(new ArrayList<>(question.choices().keySet()));
+      case DATE -> days(file.setup().checkOn());
+      case DAY_OF_YEAR -> List.of("--04-20", "--06-10", "--10-01", "--11-05", "--12-10");
+      case LATITUDE -> List.of(55.0, 45.0, 35.0, -35.0);
+      case TEXT -> List.of();
+      case COUNT -> ends(question).stream().<Object>map(d -> (int) Math.round(d)).toList();
+      default -> {
+        List<Object> values = new ArrayList<>(ends(question));
+        yield question.list() ? List.of() : values;
+      }
+    };
+  }
+
+  private static List<Object> days(LocalDate from) {
+    List<Object> days = new ArrayList<>();
+    for (int ahead : DAYS_FROM_NOW) {
+      days.add(from.plusDays(ahead).toString());
+    }
+    return days;
+  }
+
+  private static List<Object> spread(List<Object> all) {
+    if (all.size() <= MOST) {
+      return all;
+    }
+    List<Object> some = new ArrayList<>();
+    for (int i = 0; i < MOST; i++) {
+      some.add(all.get(i * (all.size() - 1) / (MOST - 1)));
+    }
+    return some;
+  }
+
+  /** Both ends of what is usual, or else possible, and the middle between them. */
+  private static List<Double> ends(Question question) {
+    List<Double> limits = question.usual() == null ? question.range() : question.usual();
+    if (limits == null) {
+      return List.of();
+    }
+    return List.of(limits.get(0), (limits.get(0) + limits.get(1)) / 2, limits.get(1));
+  }
+}
