@@ -24,12 +24,13 @@ import swineherd.setup.Shelter;
 
 /**
  * How a group will grow, from its arrival to its slaughter. There is one for each group whose day
- * of arrival is known; what else is not known is assumed, and {@link #assumed} says so.
+ * of arrival is known, or a weight in the diary; what else is not known is assumed, and {@link
+ * #assumed} says so.
  *
  * @param pigs name of the group
  * @param pen name of the pen; null if not said
  * @param count number of pigs; 1 is reckoned with where it was not said
- * @param arrives day of arrival
+ * @param arrives day of arrival; where it was not said, of the first weight in the diary
  * @param born day of birth, or what follows from the age; null if neither is known
  * @param growthClass how the breed grows
  * @param housed whether they live indoors on a floor; what is not known counts as outdoors
@@ -117,7 +118,8 @@ public record Course(
     List<Outlook> all = new ArrayList<>();
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
-      if (group.arrives() == null) {
+      List<KnownWeight> weights = weights(setup, group);
+      if (group.arrives() == null && weights.isEmpty()) {
         continue;
       }
       Grounds grounds =
@@ -130,8 +132,13 @@ public record Course(
                   "sex",
                   "slaughterOn")
               .and("feed", "kind");
+      for (int j = 0; j < setup.diary().size(); j++) {
+        if (isWeight(setup.diary().get(j), group)) {
+          grounds.and("diary[" + j + "]", "weight");
+        }
+      }
       try {
-        all.add(of(setup, group, grounds));
+        all.add(of(setup, group, weights, grounds));
       } catch (OutsideDomainException e) {
         all.add(new NotWorkedOut("growth", group.name(), e.getMessage(), grounds.list()));
       }
@@ -139,11 +146,12 @@ public record Course(
     return all;
   }
 
-  private static Course of(Setup setup, Group group, Grounds grounds) {
+  private static Course of(Setup setup, Group group, List<KnownWeight> weights, Grounds grounds) {
     List<String> assumed = new ArrayList<>();
     GrowthClass growthClass = growthClass(group, assumed);
     LocalDate born = born(group);
-    KnownWeight start = start(group, growthClass, born, assumed);
+    boolean arrivalKnown = group.arrives() != null;
+    KnownWeight start = arrivalKnown ? start(group, growthClass, born, assumed) : weights.get(0);
     boolean housed = housed(setup, group);
     Forecast forecast =
         Forecast.of(
@@ -152,9 +160,9 @@ public record Course(
             setting(setup.feed()),
             group.count() == null ? 1 : group.count(),
             start,
-            true);
+            arrivalKnown);
     List<Reweighing> weighings = new ArrayList<>();
-    for (KnownWeight weight : weights(setup, group)) {
+    for (KnownWeight weight : weights) {
       long days = ChronoUnit.DAYS.between(forecast.start().on(), weight.on());
       if (days > forecast.checkDays()) {
         weighings.add(forecast.reweighed(weight));
@@ -170,7 +178,7 @@ public record Course(
         group.name(),
         group.pen(),
         group.count() == null ? 1 : group.count(),
-        group.arrives(),
+        arrivalKnown ? group.arrives() : start.on(),
         born,
         growthClass,
         housed,
@@ -207,7 +215,7 @@ public record Course(
     if (group.born() != null) {
       return group.born();
     }
-    return group.ageOnArrival() == null
+    return group.arrives() == null || group.ageOnArrival() == null
         ? null
         : group.arrives().minusDays(Math.round(group.ageOnArrival()));
   }
@@ -230,11 +238,15 @@ public record Course(
   /** The weights that the diary gives for a group, by their day. */
   private static List<KnownWeight> weights(Setup setup, Group group) {
     return setup.diary().stream()
-        .filter(e -> e.weight() != null && e.on() != null && group.name().equals(e.pigs()))
+        .filter(e -> isWeight(e, group))
         .map(Course::weighing)
         .sorted(Comparator.comparing(Weighing::on))
         .map(KnownWeight::of)
         .toList();
+  }
+
+  private static boolean isWeight(DiaryEntry entry, Group group) {
+    return entry.weight() != null && entry.on() != null && group.name().equals(entry.pigs());
   }
 
   private static Weighing weighing(DiaryEntry entry) {
@@ -254,10 +266,22 @@ public record Course(
   private static double factor(
       Feed feed, Group group, GrowthClass growthClass, boolean housed, List<String> assumed) {
     return GrowthFactors.product(
-        growthClass, feedKey(feed, assumed), housed ? "env-housed" : "env-outdoors", sexKey(group));
+        growthClass,
+        feedKey(feed, group, assumed),
+        housed ? "env-housed" : "env-outdoors",
+        sexKey(group));
   }
 
-  private static String feedKey(Feed feed, List<String> assumed) {
+  /**
+   * Where the feed was not said it is complete feed: to appetite; but below it for lard pigs, since
+   * fed to appetite they put on fat instead of meat ({@code charlton-2022}), and the slower course
+   * is the careful one where winter is near.
+   */
+  private static String feedKey(Feed feed, Group group, List<String> assumed) {
+    if (feed.kind() == null && isLard(group)) {
+      assumed.add("feed taken as complete, below appetite as lard pigs should be fed");
+      return "feed-restricted";
+    }
     if (feed.kind() == null) {
       assumed.add("feed taken as complete, to appetite");
       return "feed-to-appetite";
@@ -270,6 +294,14 @@ public record Course(
       case GRAIN_OR_SCRAPS -> "feed-no-protein";
       case FORAGING -> "feed-free-range";
     };
+  }
+
+  /** Bred for lard, and not crossed with anything leaner. */
+  private static boolean isLard(Group group) {
+    return group.breed() != null
+        && Breed.named(group.breed()).type() == Breed.Type.LARD
+        && (group.crossedWith() == null
+            || Breed.named(group.crossedWith()).type() == Breed.Type.LARD);
   }
 
   private static Forecast.Setting setting(Feed feed) {

@@ -95,4 +95,47 @@ class CourseTest {
     assertThat(weighed.weightOn(ARRIVAL)).isEqualTo(Band.exactly(16));
     assertThat(weighed.forecast().checkDays()).isEqualTo(4);
   }
+
+  /**
+   * Worked by hand [derived]: 230 exp(-ln(230/80) exp(-0.0126 x 1 x 0.93 x 1.05 x 35)) = 115.8 kg,
+   * from the published curve and factors, without a standstill since nobody has just bought them.
+   */
+  @Test
+  void where_the_arrival_was_not_said_the_course_begins_with_the_first_weight() {
+    Course there =
+        course(
+            """
+            checkOn: 2026-11-10
+            feed: {kind: self-feeder}
+            pigs: [{name: barrows, count: 3, sex: males, males: castrated}]
+            diary: [{on: 2026-11-10, pigs: barrows, did: weighed, weight: 80 kg}]
+            """);
+    assertThat(there.arrives()).isEqualTo(LocalDate.of(2026, 11, 10));
+    assertThat(there.weightOn(LocalDate.of(2026, 12, 15)).likely()).isCloseTo(115.8, within(0.1));
+    assertThat(there.grounds()).contains("diary[0].weight");
+  }
+
+  /**
+   * Keepers reckon 0.5 to 0.8 lb a day for lard pigs (common practice, no source); from 30 lb in
+   * 173 days that makes 116 to 168 lb, 53 to 76 kg.
+   */
+  @Test
+  void lard_pigs_whose_feed_was_not_said_grow_as_keepers_reckon() {
+    Course lard =
+        course(
+            """
+            checkOn: 2026-03-15
+            pigs:
+              - name: barrows
+                count: 3
+                breed: mangalitsa
+                sex: males
+                males: castrated
+                arrives: 2026-04-25
+                arrivalWeight: 30 lb
+                targetWeight: 250 lb
+            """);
+    assertThat(lard.weightOn(LocalDate.of(2026, 10, 15)).likely()).isBetween(53.0, 76.0);
+    assertThat(lard.assumed()).anyMatch(a -> a.contains("below appetite"));
+  }
 }
