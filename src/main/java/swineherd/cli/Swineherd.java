@@ -22,7 +22,7 @@ import swineherd.setup.BadSetupException;
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
-    subcommands = {CheckCommand.class, CommandLine.HelpCommand.class})
+    subcommands = {CheckCommand.class, WhyCommand.class, CommandLine.HelpCommand.class})
 public final class Swineherd implements Runnable {
   @Spec private CommandSpec spec;
 
@@ -30,7 +30,11 @@ public final class Swineherd implements Runnable {
     if (List.of(args).contains("check")) {
       Advisor.prepare();
     }
-    System.exit(commandLine().execute(args));
+    CommandLine line = commandLine();
+    int code = line.execute(args);
+    line.getOut().flush();
+    line.getErr().flush();
+    System.exit(code);
   }
 
   /** The command line, with errors told in a line each and no stack traces. */

@@ -86,7 +86,7 @@ public final class MarkdownReport {
   }
 
   /** What the keeper wrote must not become markup. */
-  private static String escape(String text) {
+  static String escape(String text) {
     return text.replaceAll("([\\\\`*_{}\\[\\]<>#|])", "\\\\$1");
   }
 }

@@ -45,7 +45,7 @@ final class Overview {
   static String verdict(Checklist checklist) {
     int items = checklist.items().size();
     if (items == 0) {
-      return "Nothing to do: what you described is in order.";
+      return "Nothing stands out in what you described.";
     }
     long urgent = checklist.items().stream().filter(i -> i.rank().emergency()).count();
     String things = Wording.capital(Wording.counted(items, "thing", "things")) + " to do";

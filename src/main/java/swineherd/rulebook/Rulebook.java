@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -58,6 +60,35 @@ public final class Rulebook {
       throw new IllegalArgumentException("there is no card " + id);
     }
     return card;
+  }
+
+  /** Every card of every topic, by its id. */
+  public static Map<String, Card> cards() {
+    Map<String, Card> all = new TreeMap<>();
+    rules().values().stream()
+        .map(RuleInfo::topic)
+        .distinct()
+        .forEach(topic -> all.putAll(Cards.BY_TOPIC.computeIfAbsent(topic, Cards::read)));
+    return all;
+  }
+
+  /** The example of a rule: a setup where it fires and changes that silence it. */
+  public static Optional<RuleExample> example(RuleInfo rule) {
+    Map<?, ?> file;
+    try {
+      file = (Map<?, ?>) tree("examples/" + rule.topic() + ".json");
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+    for (Object example : (List<?>) file.get("examples")) {
+      Map<?, ?> fields = (Map<?, ?>) example;
+      if (rule.id().equals(fields.get("rule")) && fields.get("silent") != null) {
+        return Optional.of(
+            new RuleExample(
+                file.get("base"), fields.get("fires"), (Map<?, ?>) fields.get("silent")));
+      }
+    }
+    return Optional.empty();
   }
 
   private static final class Rules {

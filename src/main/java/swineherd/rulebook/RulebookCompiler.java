@@ -141,6 +141,16 @@ public final class RulebookCompiler {
         faults.add(place(file, e));
       }
       write("cards/" + topic.getFileName() + ".json", cards);
+      Path examples = topic.resolve(topic.getFileName() + ".examples.yaml");
+      if (Files.exists(examples)) {
+        try {
+          write(
+              "examples/" + topic.getFileName() + ".json",
+              YAML.readValue(examples.toFile(), Object.class));
+        } catch (JsonProcessingException e) {
+          faults.add(place(examples, e));
+        }
+      }
     }
     for (RuleInfo rule : known.values()) {
       if (rule.cardId() != null && !all.containsKey(rule.cardId())) {

@@ -1,0 +1,162 @@
+package swineherd.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import swineherd.rulebook.Card;
+import swineherd.rulebook.Referral;
+import swineherd.rulebook.RuleExample;
+import swineherd.rulebook.RuleInfo;
+import swineherd.rulebook.Rulebook;
+
+/** The page of one rule: what it says, when it applies, what it rests on, an example each way. */
+public final class RulePage {
+  private final RuleInfo rule;
+  private final Card card;
+
+  /**
+   * @param id id of a rule
+   */
+  public RulePage(String id) {
+    this.rule = Rulebook.rules().get(id);
+    this.card = rule.cardId() == null ? null : Rulebook.card(id);
+  }
+
+  /** The page for a terminal. */
+  public String text() {
+    Lines lines = new Lines();
+    lines.add("", rule.id() + (card == null ? "" : ": " + card.heading()));
+    section(lines, "It says", says());
+    section(lines, "It applies when all of this is so", conditions());
+    section(lines, "It rests on", card == null ? List.of() : List.of(TextReport.rests(card)));
+    section(lines, "Its rank", rank());
+    section(lines, "For example it applies with", fires());
+    section(lines, "and not when", silent());
+    lines.gap().add("", "It stands in " + rule.file() + ", line " + rule.line() + ".");
+    return lines.toString();
+  }
+
+  /** The page as a section of a Markdown document. */
+  public String markdown() {
+    StringBuilder out = new StringBuilder();
+    out.append("\n### ").append(rule.id()).append("\n\n");
+    if (card != null) {
+      out.append("**").append(card.heading()).append("**\n\n");
+    }
+    list(out, "It says", says());
+    list(out, "It applies when all of this is so", conditions());
+    list(out, "It rests on", card == null ? List.of() : List.of(TextReport.rests(card)));
+    list(out, "Its rank", rank());
+    list(out, "For example it applies with", fires());
+    list(out, "and not when", silent());
+    return out.toString();
+  }
+
+  private List<String> says() {
+    List<String> says = new ArrayList<>();
+    if (card == null) {
+      return List.of("Nothing itself: other rules build on what it concludes.");
+    }
+    add(says, "Do: ", card.doIt());
+    add(says, "Because: ", card.why());
+    add(says, "Careful: ", card.caution());
+    if (card.referral() != Referral.NONE) {
+      says.add("Call: " + card.referral().words());
+    }
+    if (card.kind() == Card.Kind.IN_ORDER) {
+      says.add("It is shown among what is already in order.");
+    }
+    if (!card.standsFor().isEmpty()) {
+      says.add(
+          "Once the answer is known, one of these may apply: "
+              + String.join(", ", card.standsFor()));
+    }
+    return says;
+  }
+
+  private static void add(List<String> says, String label, String text) {
+    if (text != null) {
+      says.add(label + text.strip());
+    }
+  }
+
+  /** The comments above the patterns, which say them in plain words. */
+  private List<String> conditions() {
+    List<String> conditions = new ArrayList<>();
+    StringBuilder comment = new StringBuilder();
+    for (String line : rule.when().lines().map(String::strip).toList()) {
+      if (line.startsWith("//")) {
+        comment.append(comment.isEmpty() ? "" : " ").append(line.substring(2).strip());
+      } else if (!comment.isEmpty()) {
+        conditions.add(comment.toString());
+        comment.setLength(0);
+      }
+    }
+    return conditions.isEmpty() ? List.of(rule.when()) : conditions;
+  }
+
+  private List<String> rank() {
+    if (card == null || card.kind() == Card.Kind.IN_ORDER) {
+      return List.of();
+    }
+    return List.of(
+        "%d (%s) x %.2f (how likely, if the rule does not say) x 1 to 2 (how soon); %s."
+            .formatted(
+                card.consequence().weight(),
+                card.consequence().words(),
+                card.likelihood(),
+                card.stage().words()));
+  }
+
+  private List<String> fires() {
+    return Rulebook.example(rule)
+        .map(
+            e ->
+                e.fires() instanceof Map<?, ?> changes
+                    ? answers(changes)
+                    : List.of("the setup all examples of the topic begin with"))
+        .orElse(List.of());
+  }
+
+  private List<String> silent() {
+    List<String> silent = new ArrayList<>();
+    Rulebook.example(rule)
+        .map(RuleExample::silent)
+        .ifPresent(
+            near ->
+                near.forEach(
+                    (why, changes) ->
+                        silent.add(
+                            why + " (" + String.join("; ", answers((Map<?, ?>) changes)) + ")")));
+    return silent;
+  }
+
+  private static List<String> answers(Map<?, ?> changes) {
+    return changes.entrySet().stream()
+        .map(c -> c.getKey() + ": " + (c.getValue() == null ? "not known" : plain(c.getValue())))
+        .collect(Collectors.toList());
+  }
+
+  private static String plain(Object value) {
+    if (value instanceof Map<?, ?> fields) {
+      return answers(fields).stream().collect(Collectors.joining(", "));
+    }
+    return String.valueOf(value);
+  }
+
+  private static void section(Lines lines, String heading, List<String> entries) {
+    if (!entries.isEmpty()) {
+      lines.gap().add("", heading);
+      entries.forEach(e -> lines.add("  - ", e));
+    }
+  }
+
+  private static void list(StringBuilder out, String heading, List<String> entries) {
+    if (!entries.isEmpty()) {
+      out.append(heading).append(":\n\n");
+      entries.forEach(e -> out.append("- ").append(MarkdownReport.escape(e)).append('\n'));
+      out.append('\n');
+    }
+  }
+}

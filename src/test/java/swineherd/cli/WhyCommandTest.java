@@ -1,0 +1,77 @@
+package swineherd.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import picocli.CommandLine;
+import swineherd.rulebook.Rulebook;
+
+class WhyCommandTest {
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int why(String... args) {
+    CommandLine line = Swineherd.commandLine();
+    line.setOut(new PrintWriter(out));
+    line.setErr(new PrintWriter(err));
+    String[] all = new String[args.length + 1];
+    all[0] = "why";
+    System.arraycopy(args, 0, all, 1, args.length);
+    return line.execute(all);
+  }
+
+  @Test
+  void a_rule_tells_what_it_says_when_and_an_example_each_way() {
+    assertThat(why("fence.train-first")).isZero();
+    assertThat(out.toString())
+        .contains("fence.train-first: Train them")
+        .contains("It says")
+        .contains("It applies when all of this is so")
+        .contains("It rests on")
+        .contains("and not when")
+        .contains("they know the wire (pigs[0].trained: yes)");
+    assertThat(out.toString().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(80));
+  }
+
+  @Test
+  void words_find_rules() {
+    assertThat(why("WIRE", "train")).isZero();
+    assertThat(out.toString()).contains("fence.train-first");
+  }
+
+  @Test
+  void a_word_no_rule_speaks_of_is_said() {
+    assertThat(why("zeppelin")).isEqualTo(2);
+    assertThat(out.toString()).isEmpty();
+    assertThat(err.toString()).contains("No rule speaks of zeppelin");
+  }
+
+  @Test
+  void nothing_asked_is_told_so() {
+    assertThat(why()).isEqualTo(2);
+    assertThat(err.toString()).contains("--all");
+  }
+
+  @TestFactory
+  List<DynamicTest> every_rule_has_a_page_and_stands_in_the_catalogue() {
+    why("--all", "--format", "markdown");
+    String catalogue = out.toString();
+    return Rulebook.rules().keySet().stream()
+        .map(
+            id ->
+                DynamicTest.dynamicTest(
+                    id,
+                    () -> {
+                      assertThat(catalogue).contains("\n### " + id + "\n");
+                      WhyCommandTest one = new WhyCommandTest();
+                      assertThat(one.why(id)).isZero();
+                      assertThat(one.out.toString()).contains("It applies when", "and not when");
+                    }))
+        .toList();
+  }
+}
