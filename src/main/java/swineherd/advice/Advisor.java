@@ -10,7 +10,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import swineherd.outlook.Outlook;
 import swineherd.outlook.Outlooks;
@@ -50,8 +49,11 @@ public final class Advisor {
   private final SetupFile file;
   private final IdentityHashMap<Object, String> places = new IdentityHashMap<>();
 
-  private Advisor(SetupFile file) {
+  private final KnowledgeBase rules;
+
+  private Advisor(SetupFile file, KnowledgeBase rules) {
     this.file = file;
+    this.rules = rules;
   }
 
   /**
@@ -67,14 +69,19 @@ public final class Advisor {
 
   /** The checklist of a setup by the shipped rules. */
   public static Checklist advise(SetupFile file) {
-    return new Advisor(file).run(KnowledgeBase.shipped());
+    return advise(file, KnowledgeBase.shipped());
   }
 
-  private Checklist run(KieBase base) {
+  /** The checklist of a setup by these rules. */
+  public static Checklist advise(SetupFile file, KnowledgeBase rules) {
+    return new Advisor(file, rules).run();
+  }
+
+  private Checklist run() {
     Setup setup = file.setup();
     List<Unanswered> unanswered = UnansweredQuestions.of(file);
     List<Outlook> outlooks = Outlooks.of(setup);
-    KieSession session = base.newKieSession();
+    KieSession session = rules.base().newKieSession();
     try {
       place(setup, "");
       place(setup.keeper(), "keeper");
@@ -113,7 +120,7 @@ public final class Advisor {
     List<Checklist.InOrder> inOrder = new ArrayList<>();
     for (Object fact : session.getObjects(o -> o instanceof Advice)) {
       Advice advice = (Advice) fact;
-      Card card = Rulebook.card(advice.id());
+      Card card = rules.card(advice.id());
       if (card.kind() == Card.Kind.IN_ORDER) {
         inOrder.add(new Checklist.InOrder(card, advice));
       } else {
@@ -167,7 +174,7 @@ public final class Advisor {
       outlook.grounds().forEach(path -> add(path, because));
     } else if (places.containsKey(fact)) {
       String type = fact.getClass().getSimpleName();
-      RuleInfo info = Rulebook.rules().get(rule);
+      RuleInfo info = rules.rule(rule);
       for (RuleInfo.Reads reads : info == null ? List.<RuleInfo.Reads>of() : info.reads()) {
         if (reads.type().equals(type)) {
           for (String property : reads.properties()) {

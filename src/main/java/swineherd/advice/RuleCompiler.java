@@ -25,13 +25,16 @@ import org.drools.drl.ast.descr.RuleDescr;
 import org.drools.drl.parser.DrlParser;
 import org.drools.drl.parser.DroolsParserException;
 import org.drools.model.codegen.ExecutableModelProject;
+import org.kie.api.KieBase;
 import org.kie.api.KieServices;
 import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
 import org.kie.internal.builder.conf.LanguageLevelOption;
+import swineherd.rulebook.Card;
 import swineherd.rulebook.RuleInfo;
+import swineherd.rulebook.Rulebook;
 import swineherd.rulebook.RulebookCompiler;
 import swineherd.rulebook.RulebookException;
 
@@ -40,8 +43,11 @@ import swineherd.rulebook.RulebookException;
  * the file and the line of the rule it stands in.
  */
 public final class RuleCompiler {
-  /** All our rules live in packages that begin so. */
-  public static final String PACKAGE = "swineherd.rules.";
+  /** All shipped rules live in packages that begin so. */
+  static final String SHIPPED = "swineherd.rules.";
+
+  /** All rules of keepers and advisers live in packages that begin so. */
+  static final String OWN = "own.";
 
   private static final Pattern WORD =
       Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"|[A-Za-z_$][\\w.$]*");
@@ -56,6 +62,11 @@ public final class RuleCompiler {
   private final List<String> faults = new ArrayList<>();
   private final Map<Path, String> texts = new LinkedHashMap<>();
   private final Map<String, RuleInfo> rules = new TreeMap<>();
+  private final String prefix;
+
+  private RuleCompiler(String prefix) {
+    this.prefix = prefix;
+  }
 
   /**
    * @param args the folder of rules, and the folder of classes to write into
@@ -78,7 +89,7 @@ public final class RuleCompiler {
    * @throws RulebookException with every fault found
    */
   static String compile(Path rules, Path classes) throws IOException {
-    RuleCompiler compiler = new RuleCompiler();
+    RuleCompiler compiler = new RuleCompiler(SHIPPED);
     compiler.parse(rules);
     Map<String, byte[]> model = compiler.build();
     for (Map.Entry<String, byte[]> file : model.entrySet()) {
@@ -91,6 +102,43 @@ public final class RuleCompiler {
     new ObjectMapper().writeValue(models.toFile(), modelClasses(model));
     return RulebookCompiler.compile(rules, compiler.rules, classes);
   }
+
+  /**
+   * Compiles a keeper's own folder of rules.
+   *
+   * @throws RulebookException with every fault found; among them an id or a package of ours
+   */
+  static OwnRules compileOwn(Path folder) throws IOException {
+    RuleCompiler compiler = new RuleCompiler(OWN);
+    compiler.parse(folder);
+    if (compiler.rules.isEmpty()) {
+      compiler.faults.add(folder + ": no rules there; a rule stands in TOPIC/TOPIC.drl");
+    }
+    for (RuleInfo rule : compiler.rules.values()) {
+      if (Rulebook.rules().containsKey(rule.id())) {
+        compiler.faults.add(
+            rule.file()
+                + ":"
+                + rule.line()
+                + ": rule \""
+                + rule.id()
+                + "\" has the name of a"
+                + " shipped rule; give it another");
+      }
+    }
+    compiler.throwFaults();
+    Map<String, Card> cards = RulebookCompiler.own(folder, compiler.rules);
+    InternalKieModule module = compiler.build(compiler.texts);
+    if (module == null) {
+      compiler.blame();
+      compiler.throwFaults();
+    }
+    KieBase base = KieServices.get().newKieContainer(module.getReleaseId()).newKieBase(null);
+    return new OwnRules(base, compiler.rules, cards);
+  }
+
+  /** What came of a keeper's own folder of rules. */
+  record OwnRules(KieBase base, Map<String, RuleInfo> rules, Map<String, Card> cards) {}
 
   /** Reads every DRL file and what there is to know of its rules, and compiles nothing yet. */
   private void parse(Path folder) throws IOException {
@@ -106,8 +154,8 @@ public final class RuleCompiler {
         continue;
       }
       String topic = file.getParent().getFileName().toString();
-      if (!parsed.getName().equals(PACKAGE + topic)) {
-        faults.add(file + ":1: the package must be " + PACKAGE + topic);
+      if (!parsed.getName().equals(prefix + topic)) {
+        faults.add(file + ":1: the package must be " + prefix + topic);
       }
       for (RuleDescr rule : parsed.getRules()) {
         RuleInfo info = info(file, topic, text, rule);
@@ -241,7 +289,8 @@ public final class RuleCompiler {
     sources.forEach(
         (file, text) ->
             files.write(
-                "src/main/resources/swineherd/rules/"
+                "src/main/resources/"
+                    + prefix.replace('.', '/')
                     + file.getParent().getFileName()
                     + "/"
                     + file.getFileName(),

@@ -13,10 +13,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
+import swineherd.advice.KnowledgeBase;
 import swineherd.compare.Matters;
 import swineherd.report.JsonReport;
 import swineherd.report.MarkdownReport;
 import swineherd.report.TextReport;
+import swineherd.setup.SetupFile;
 import swineherd.setup.SetupReader;
 
 /** Checks a setup file and prints the ranked checklist. */
@@ -46,30 +48,40 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--show-rank", description = "Show how the rank of each item comes about.")
   private boolean showRank;
 
+  @Option(
+      names = "--rules",
+      paramLabel = "DIR",
+      description = {
+        "Also use the rules in this folder. A rule file is a program: it can do anything you can"
+            + " do on this computer. Use only files you wrote or would run as a program."
+      })
+  private Path own;
+
   private enum Format {
     text,
     json,
     markdown
   }
 
-  private static List<Matters.Matter> matters(Checklist checklist) {
-    return Matters.of(checklist, LONGEST_MILLISECONDS);
+  private static List<Matters.Matter> matters(Checklist checklist, KnowledgeBase rules) {
+    return Matters.of(checklist, rules, LONGEST_MILLISECONDS);
   }
 
   @Override
   public Integer call() {
-    Checklist checklist =
-        Advisor.advise(SetupReader.read(file, LocalDate.now(ZoneId.systemDefault())));
+    SetupFile setup = SetupReader.read(file, LocalDate.now(ZoneId.systemDefault()));
+    KnowledgeBase rules = own == null ? KnowledgeBase.shipped() : KnowledgeBase.with(own);
+    Checklist checklist = Advisor.advise(setup, rules);
     PrintWriter out = spec.commandLine().getOut();
     if (format == Format.text) {
       TextReport report = new TextReport(checklist, all, showRank, Style::bold);
       out.print(report.render());
       out.flush(); // the keeper reads while the rest is worked out
-      out.print(report.renderOpen(matters(checklist)));
+      out.print(report.renderOpen(matters(checklist, rules)));
     } else if (format == Format.markdown) {
-      out.print(new MarkdownReport(checklist, matters(checklist), all, showRank).render());
+      out.print(new MarkdownReport(checklist, matters(checklist, rules), all, showRank).render());
     } else {
-      out.print(new JsonReport(checklist, matters(checklist)).render());
+      out.print(new JsonReport(checklist, matters(checklist, rules)).render());
     }
     out.flush();
     return 0;

@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 import swineherd.advice.Advisor;
+import swineherd.rulebook.RulebookException;
 import swineherd.setup.BadSetupException;
 
 /** The command line. Only {@link #main} ends the process. */
@@ -44,6 +45,10 @@ public final class Swineherd implements Runnable {
         (exception, command, parsed) -> {
           if (exception instanceof BadSetupException bad) {
             bad.problems().forEach(p -> command.getErr().println(p.at(bad.file())));
+            return CommandLine.ExitCode.USAGE;
+          }
+          if (exception instanceof RulebookException bad) {
+            bad.faults().forEach(command.getErr()::println);
             return CommandLine.ExitCode.USAGE;
           }
           command.getErr().println("Something went wrong that should not: " + exception);

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
 import swineherd.advice.Item;
+import swineherd.advice.KnowledgeBase;
 import swineherd.advice.Unanswered;
 import swineherd.setup.BadSetupException;
 import swineherd.setup.SetupFile;
@@ -38,9 +39,10 @@ public final class Matters {
    * The questions that would move anything, those that move the list farthest first.
    *
    * @param base the checklist as it is
+   * @param rules the rules it was checked by
    * @param milliseconds when to stop looking; what was found until then is returned
    */
-  public static List<Matter> of(Checklist base, long milliseconds) {
+  public static List<Matter> of(Checklist base, KnowledgeBase rules, long milliseconds) {
     long end = System.nanoTime() + milliseconds * 1_000_000;
     Map<String, Double> before = scores(base);
     List<Matter> matters = new ArrayList<>();
@@ -51,7 +53,7 @@ public final class Matters {
         if (System.nanoTime() > end) {
           return sorted(matters);
         }
-        farthest = Math.max(farthest, move(base.file(), question, answer, before, items));
+        farthest = Math.max(farthest, move(base.file(), rules, question, answer, before, items));
       }
       if (!items.isEmpty()) {
         matters.add(new Matter(question, items.size(), farthest, items));
@@ -69,6 +71,7 @@ public final class Matters {
   /** How far one answer moves the list; adds the ids of what it moves to {@code items}. */
   private static double move(
       SetupFile file,
+      KnowledgeBase rules,
       Unanswered question,
       Object answer,
       Map<String, Double> before,
@@ -79,7 +82,7 @@ public final class Matters {
     } catch (BadSetupException e) {
       return 0; // it cannot be so, given the other answers
     }
-    Map<String, Double> after = scores(Advisor.advise(answered));
+    Map<String, Double> after = scores(Advisor.advise(answered, rules));
     Set<String> all = new TreeSet<>(before.keySet());
     all.addAll(after.keySet());
     double by = 0;

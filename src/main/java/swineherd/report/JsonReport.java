@@ -120,7 +120,7 @@ public final class JsonReport {
     node.put("caution", wording.fill(card.caution(), advice));
     node.put("evidence", key(card.evidence()));
     ArrayNode sources = node.putArray("sources");
-    card.sources().forEach(k -> sources.add(Rulebook.sources().get(k).line()));
+    card.sources().forEach(k -> sources.add(TextReport.source(k)));
     ArrayNode through = node.putArray("rules");
     item.through().forEach(through::add);
   }

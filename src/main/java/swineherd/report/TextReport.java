@@ -13,6 +13,7 @@ import swineherd.rulebook.Evidence;
 import swineherd.rulebook.Question;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
+import swineherd.rulebook.Source;
 import swineherd.setup.Problem;
 import swineherd.units.Dates;
 
@@ -135,12 +136,16 @@ public final class TextReport {
     return said;
   }
 
+  /** A source by its key; one that a keeper wrote out stays as it is. */
+  static String source(String key) {
+    Source source = Rulebook.sources().get(key);
+    return source == null ? key : source.line();
+  }
+
   static String rests(Card card) {
     String evidence = card.evidence().words();
     String sources =
-        card.sources().stream()
-            .map(key -> Rulebook.sources().get(key).line())
-            .collect(Collectors.joining("; "));
+        card.sources().stream().map(TextReport::source).collect(Collectors.joining("; "));
     String line = Wording.capital(evidence) + (sources.isEmpty() ? "." : ": " + sources + ".");
     if (card.evidence() == Evidence.LAW) {
       line += " Laws change: check the current text.";

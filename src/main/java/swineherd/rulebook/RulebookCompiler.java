@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -120,36 +121,67 @@ public final class RulebookCompiler {
   }
 
   private int cards(Map<String, RuleInfo> known, Set<String> sources) throws IOException {
-    Map<String, Card> all = new LinkedHashMap<>();
-    List<Path> topics;
-    try (Stream<Path> found = Files.list(rules)) {
-      topics =
-          found.filter(f -> Files.exists(f.resolve(f.getFileName() + ".yaml"))).sorted().toList();
+    Map<String, Card> all = readCards(known, sources);
+    Map<String, Map<String, Card>> byTopic = new TreeMap<>();
+    all.forEach(
+        (id, card) ->
+            byTopic.computeIfAbsent(card.topic(), t -> new LinkedHashMap<>()).put(id, card));
+    for (Map.Entry<String, Map<String, Card>> topic : byTopic.entrySet()) {
+      write("cards/" + topic.getKey() + ".json", topic.getValue());
+      Path examples = rules.resolve(topic.getKey()).resolve(topic.getKey() + ".examples.yaml");
+      if (Files.exists(examples)) {
+        try {
+          write(
+              "examples/" + topic.getKey() + ".json",
+              YAML.readValue(examples.toFile(), Object.class));
+        } catch (JsonProcessingException e) {
+          faults.add(place(examples, e));
+        }
+      }
     }
-    for (Path topic : topics) {
-      Path file = topic.resolve(topic.getFileName() + ".yaml");
-      Map<String, Card> cards = new LinkedHashMap<>();
+    return all.size();
+  }
+
+  /**
+   * The cards of a keeper's own folder of rules. Their sources may be written out, as only shipped
+   * ones have keys.
+   *
+   * @param rules the folder
+   * @param known what the DRL in it holds
+   * @throws RulebookException with every fault found
+   */
+  public static Map<String, Card> own(Path rules, Map<String, RuleInfo> known) throws IOException {
+    RulebookCompiler compiler = new RulebookCompiler(rules, null);
+    Map<String, Card> cards = compiler.readCards(known, null);
+    if (!compiler.faults.isEmpty()) {
+      throw new RulebookException(compiler.faults);
+    }
+    return cards;
+  }
+
+  /** Reads and checks the cards; without {@code sources} any text is one. */
+  private Map<String, Card> readCards(Map<String, RuleInfo> known, Set<String> sources)
+      throws IOException {
+    Map<String, Card> all = new LinkedHashMap<>();
+    List<Path> files;
+    try (Stream<Path> found = Files.list(rules)) {
+      files =
+          found
+              .map(f -> f.resolve(f.getFileName() + ".yaml"))
+              .filter(Files::exists)
+              .sorted()
+              .toList();
+    }
+    for (Path file : files) {
       try {
         for (Card card : YAML.readValue(file.toFile(), Card[].class)) {
           checkCard(file + ": card " + card.id() + ": ", card, known.get(card.id()), sources);
           if (all.put(card.id(), card) != null) {
             faults.add(file + ": card " + card.id() + " stands there twice");
           }
-          cards.put(card.id(), card);
         }
       } catch (JsonProcessingException e) {
         faults.add(place(file, e));
-      }
-      write("cards/" + topic.getFileName() + ".json", cards);
-      Path examples = topic.resolve(topic.getFileName() + ".examples.yaml");
-      if (Files.exists(examples)) {
-        try {
-          write(
-              "examples/" + topic.getFileName() + ".json",
-              YAML.readValue(examples.toFile(), Object.class));
-        } catch (JsonProcessingException e) {
-          faults.add(place(examples, e));
-        }
       }
     }
     for (RuleInfo rule : known.values()) {
@@ -167,7 +199,7 @@ public final class RulebookCompiler {
         }
       }
     }
-    return all.size();
+    return all;
   }
 
   private String cardFile(Card card) {
@@ -204,7 +236,7 @@ public final class RulebookCompiler {
       }
     }
     for (String source : card.sources()) {
-      if (!sources.contains(source)) {
+      if (sources != null && !sources.contains(source)) {
         faults.add(place + "unknown source " + source);
       }
     }

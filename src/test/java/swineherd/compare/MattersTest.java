@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
+import swineherd.advice.KnowledgeBase;
 import swineherd.setup.SetupFile;
 import swineherd.setup.SetupReader;
 
@@ -24,7 +25,7 @@ class MattersTest {
                 pens: [{name: lot, fence: {kind: electric}}]
                 pigs: [{name: reds, count: 3}]
                 """));
-    assertThat(Matters.of(checklist, 60_000))
+    assertThat(Matters.of(checklist, KnowledgeBase.shipped(), 60_000))
         .filteredOn(m -> m.question().path().equals("pigs[0].trained"))
         .singleElement()
         .satisfies(
@@ -38,7 +39,7 @@ class MattersTest {
   @Test
   void a_question_that_moves_nothing_is_left_out() {
     Checklist checklist = Advisor.advise(read("pigs: [{name: reds, count: 3}]"));
-    assertThat(Matters.of(checklist, 60_000))
+    assertThat(Matters.of(checklist, KnowledgeBase.shipped(), 60_000))
         .extracting(m -> m.question().path())
         .doesNotContain("units", "checkOn", "name");
   }
@@ -46,14 +47,14 @@ class MattersTest {
   @Test
   void the_one_that_moves_the_list_farthest_comes_first() {
     Checklist checklist = Advisor.advise(read("pens: [{name: a}]\npigs: [{name: b, count: 2}]"));
-    List<Matters.Matter> matters = Matters.of(checklist, 60_000);
+    List<Matters.Matter> matters = Matters.of(checklist, KnowledgeBase.shipped(), 60_000);
     assertThat(matters).isNotEmpty().isSortedAccordingTo((a, b) -> Double.compare(b.by(), a.by()));
   }
 
   @Test
   void no_time_means_no_answer_and_no_fault() {
     Checklist checklist = Advisor.advise(read("pigs: [{name: reds, count: 3}]"));
-    assertThat(Matters.of(checklist, 0)).isEmpty();
+    assertThat(Matters.of(checklist, KnowledgeBase.shipped(), 0)).isEmpty();
   }
 
   @Test
