@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 
 /**
  * Sun on pigs' skin, and the shade they need. The UV index is estimated for noon under a clear sky
@@ -123,6 +124,22 @@ public final class Sun {
     }
   }
 
+  /**
+   * Whether the day lies in months without strong sun anywhere in that country; for places whose
+   * latitude is not known. Table {@code rules/tables/dark-months.csv}.
+   *
+   * @param country null where it is not known, and then no month is dark
+   */
+  public static boolean isDark(Country country, LocalDate date) {
+    Table months = Table.named("dark-months");
+    if (country == null || !months.has(country.key())) {
+      return false;
+    }
+    Table.Row row = months.row(country.key());
+    int month = date.getMonthValue();
+    return month >= row.number("from-month") || month <= row.number("to-month");
+  }
+
   /** A pig's skin as the sun finds it; a row each in {@code rules/tables/skin-classes.csv}. */
   public enum Skin {
     PALE("pale"),
@@ -133,6 +150,31 @@ public final class Sun {
 
     Skin(String key) {
       this.key = key;
+    }
+
+    /** The skin in the keeper's words. */
+    public String words() {
+      return Table.named("skin-classes").row(key).text("words");
+    }
+
+    /** Whether the sun burns it, all or in part. */
+    public boolean burns() {
+      return Table.named("skin-classes").row(key).maybe("shade-from-uvi").isPresent();
+    }
+
+    /**
+     * How likely some pigs of a group burn in a season of strong sun without shade, 0 to 1; this
+     * project's judgement.
+     *
+     * @param mud whether they can wallow, which holds the sun off for hours ({@code fawc-1996})
+     */
+    public double likelyToBurn(boolean mud) {
+      return Table.named("skin-classes").row(key).number(mud ? "burns-muddy" : "burns-bare");
+    }
+
+    /** The one of two that burns sooner. */
+    public Skin paler(Skin other) {
+      return compareTo(other) <= 0 ? this : other;
     }
 
     /**

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +16,8 @@ import swineherd.figures.Sun.Season;
 import swineherd.figures.Sun.Skin;
 import swineherd.figures.Sun.SunNeed;
 import swineherd.figures.Sun.UvBand;
+import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 
 class SunTest {
   @ParameterizedTest(name = "{0}: {1} degrees, day {2}, {3} DU: {4}, Madronich 2007 [derived]")
@@ -125,6 +128,52 @@ class SunTest {
   })
   void what_skin_needs(Skin skin, double index, SunNeed need) {
     assertThat(skin.need(index)).isEqualTo(need);
+  }
+
+  // the formula of Madronich 2007 [memory] worked at 41.7 degrees, the south of Canada: 2.6 on 1
+  // November and 3.8 on 28 February; a country that reaches further south has no dark months
+  @ParameterizedTest(name = "{0} on {1}: dark {2}, judgement on Madronich 2007 [derived]")
+  @CsvSource({
+    "CANADA, 2026-11-01, true",
+    "CANADA, 2027-02-28, true",
+    "CANADA, 2027-03-01, false",
+    "CANADA, 2026-10-31, false",
+    "ENGLAND, 2027-01-10, true",
+    "UNITED_STATES, 2027-01-10, false",
+    "SPAIN, 2027-01-10, false",
+    "NEW_ZEALAND, 2027-07-10, false",
+    "ELSEWHERE, 2027-01-10, false",
+    ", 2027-01-10, false"
+  })
+  void months_without_strong_sun(Country country, LocalDate day, boolean dark) {
+    assertThat(Sun.isDark(country, day)).isEqualTo(dark);
+  }
+
+  @Test
+  void dark_months_lie_under_four_in_the_south_of_the_country() {
+    for (Table.Row row : Table.named("dark-months").rows()) {
+      for (String edge : List.of("2026-11-01", "2027-02-28")) {
+        assertThat(Sun.uvIndex(row.number("southernmost"), LocalDate.parse(edge)))
+            .as(row.key() + " on " + edge)
+            .isLessThan(4);
+      }
+    }
+  }
+
+  // Iowa State [read]: only white skin burns
+  @Test
+  void a_cross_counts_as_the_paler_of_its_parents() {
+    assertThat(Skin.PIGMENTED.paler(Skin.PALE)).isEqualTo(Skin.PALE);
+    assertThat(Skin.MIXED.paler(Skin.PIGMENTED)).isEqualTo(Skin.MIXED);
+    assertThat(Skin.MIXED.burns()).isTrue();
+    assertThat(Skin.PIGMENTED.burns()).isFalse();
+  }
+
+  @Test
+  void mud_halves_the_likelihood_of_burning() {
+    for (Skin skin : Skin.values()) {
+      assertThat(skin.likelyToBurn(true)).isEqualTo(skin.likelyToBurn(false) / 2);
+    }
   }
 
   // KA04, worked example E [derived]: six pigs to 100 kg
