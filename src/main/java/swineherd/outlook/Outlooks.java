@@ -13,6 +13,13 @@ public final class Outlooks {
    */
   public static List<Outlook> of(Setup setup) {
     List<Outlook> all = new ArrayList<>(Course.of(setup));
+    List<Course> courses =
+        all.stream().filter(Course.class::isInstance).map(Course.class::cast).toList();
+    all.addAll(ShadeRoom.of(setup, courses));
+    all.addAll(StrongSun.of(setup, courses));
+    all.addAll(TurnOut.of(setup, courses));
+    all.addAll(SummerHeat.of(setup, courses));
+    all.addAll(SunSigns.of(setup));
     return List.copyOf(all);
   }
 }

@@ -60,9 +60,9 @@ final class Examples {
   static SetupFile setup(File file, Example example, Map<String, JsonNode> changes) {
     ObjectNode tree = file.base().deepCopy();
     if (example.fires() != null) {
-      example.fires().forEach((path, value) -> set(tree, path, value));
+      example.fires().forEach((path, value) -> set(tree, path, value.deepCopy()));
     }
-    changes.forEach((path, value) -> set(tree, path, value));
+    changes.forEach((path, value) -> set(tree, path, value.deepCopy()));
     return read(tree);
   }
 

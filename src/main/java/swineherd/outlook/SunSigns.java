@@ -1,0 +1,110 @@
+package swineherd.outlook;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import swineherd.setup.Group;
+import swineherd.setup.Setup;
+import swineherd.setup.Sign;
+
+/**
+ * What is seen on the pigs of a group, taken together, and whether sun or heat can be behind it.
+ *
+ * @param pigs name of the group; empty if it was not said and there are several
+ * @param pen name of its pen; null if not known
+ * @param shown all signs that were named
+ * @param skin in words
+ * @param days days since the first sign; null if one of them was not dated
+ * @param downDays days since one could not get up; null if it was not said or none is down
+ * @param temperature highest rectal temperature, degC; null if none was taken
+ * @param sunMayBe whether the sun may be behind it: pale skin or in part, not under a roof, strong
+ *     sun in the days before. What is not known counts as yes
+ * @param heatMayBe whether the season is one of warm days; not known counts as yes
+ */
+public record SunSigns(
+    String pigs,
+    String pen,
+    Set<Sign.Kind> shown,
+    String skin,
+    Long days,
+    Long downDays,
+    Double temperature,
+    boolean sunMayBe,
+    boolean heatMayBe,
+    List<String> grounds)
+    implements Outlook {
+
+  /** A burn shows within three days of the sun that made it; judgement. */
+  private static final int DAYS_BEFORE = 3;
+
+  static List<Outlook> of(Setup setup) {
+    Map<String, List<Integer>> byGroup = new LinkedHashMap<>();
+    for (int i = 0; i < setup.signs().size(); i++) {
+      if (setup.signs().get(i).sign() != null) {
+        byGroup.computeIfAbsent(group(setup, setup.signs().get(i)), g -> new ArrayList<>()).add(i);
+      }
+    }
+    List<Outlook> all = new ArrayList<>();
+    byGroup.forEach((pigs, signs) -> all.add(of(setup, pigs, signs)));
+    return all;
+  }
+
+  /** The group a sign is about: the only one where there is one. */
+  private static String group(Setup setup, Sign sign) {
+    if (sign.pigs() != null) {
+      return sign.pigs();
+    }
+    return setup.pigs().size() == 1 ? setup.pigs().get(0).name() : "";
+  }
+
+  private static SunSigns of(Setup setup, String pigs, List<Integer> at) {
+    Set<Sign.Kind> shown = EnumSet.noneOf(Sign.Kind.class);
+    List<LocalDate> since = new ArrayList<>();
+    LocalDate downSince = null;
+    Double temperature = null;
+    Grounds grounds = new Grounds();
+    for (int i : at) {
+      Sign sign = setup.signs().get(i);
+      shown.add(sign.sign());
+      since.add(sign.since());
+      if (sign.sign() == Sign.Kind.CANNOT_RISE) {
+        downSince = sign.since();
+      }
+      if (sign.temperature() != null) {
+        temperature =
+            temperature == null ? sign.temperature() : Math.max(temperature, sign.temperature());
+      }
+      grounds.and("signs[" + i + "]", "sign", "since", "temperature");
+    }
+    LocalDate today = setup.checkOn();
+    LocalDate first =
+        since.stream().filter(Objects::nonNull).min(LocalDate::compareTo).orElse(today);
+    SkyOver sky = new SkyOver(setup.place());
+    boolean strong =
+        first.minusDays(DAYS_BEFORE).datesUntil(today.plusDays(1)).anyMatch(sky::isStrong);
+    Group group = setup.group(pigs).orElse(null);
+    boolean open =
+        group == null || setup.pen(group.pen()).map(p -> !OpenAir.isRoofed(p)).orElse(true);
+    if (group != null) {
+      String path = "pigs[" + setup.pigs().indexOf(group) + "]";
+      grounds.and(OpenAir.skinGrounds(path, group).list()).and("place", "latitude");
+    }
+    return new SunSigns(
+        pigs,
+        group == null ? null : group.pen(),
+        Set.copyOf(shown),
+        group == null ? "not known and taken as pale" : OpenAir.skinWords(group),
+        since.contains(null) ? null : ChronoUnit.DAYS.between(first, today),
+        downSince == null ? null : ChronoUnit.DAYS.between(downSince, today),
+        temperature,
+        strong && open && (group == null || OpenAir.skin(group).burns()),
+        sky.isStrong(today),
+        grounds.list());
+  }
+}
