@@ -105,7 +105,7 @@ public final class TextReport {
     if (card.referral() != Referral.NONE) {
       lines.add("    Call     ", "             ", card.referral().words());
     }
-    lines.add("    Rests on ", "             ", rests(card));
+    lines.add("    Rests on ", "             ", restsBriefly(card));
     if (showRank) {
       lines.add(
           "    Rank     ",
@@ -142,11 +142,24 @@ public final class TextReport {
     return source == null ? key : source.line();
   }
 
+  /** What a card rests on, its sources in full. */
   static String rests(Card card) {
-    String evidence = card.evidence().words();
+    return rests(card, TextReport::source, "; ");
+  }
+
+  /** The same with no more of each source than body and year: the page of the rule has the rest. */
+  private static String restsBriefly(Card card) {
+    return rests(
+        card,
+        key -> Rulebook.sources().containsKey(key) ? Rulebook.sources().get(key).brief() : key,
+        ", ");
+  }
+
+  private static String rests(Card card, UnaryOperator<String> source, String between) {
     String sources =
-        card.sources().stream().map(TextReport::source).collect(Collectors.joining("; "));
-    String line = Wording.capital(evidence) + (sources.isEmpty() ? "." : ": " + sources + ".");
+        card.sources().stream().map(source).distinct().collect(Collectors.joining(between));
+    String line =
+        Wording.capital(card.evidence().words()) + (sources.isEmpty() ? "." : ": " + sources + ".");
     if (card.evidence() == Evidence.LAW) {
       line += " Laws change: check the current text.";
     }
@@ -169,7 +182,7 @@ public final class TextReport {
               .map(o -> o.card().topic())
               .distinct()
               .collect(Collectors.joining(", "));
-      lines.add("", "In order: something of " + topics + " (say --all to see what).");
+      lines.add("", "In order, as far as told: " + topics + " (say --all to see what).");
     }
   }
 

@@ -16,6 +16,11 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 public record Source(
     String key, String body, String title, Integer year, String address, Mark seen) {
 
+  /** As short as it can be told: body and year. */
+  public String brief() {
+    return year == null ? body : body + " " + year;
+  }
+
   /** One line for a reader: body, title, year. */
   public String line() {
     String line = body + ", " + title + (year == null ? "" : " (" + year + ")");
