@@ -33,6 +33,18 @@ public final class Castration {
         .orElse(new Demands(false, true, true, true));
   }
 
+  /**
+   * The law of a place in a sentence for the keeper, or, where country or law are not known, whose
+   * work it is; then no law is told.
+   *
+   * @param country null if unknown
+   */
+  public static String words(Country country) {
+    return Jurisdiction.row("castration-law", country)
+        .orElseGet(() -> Table.named("castration-law").row("no-law"))
+        .text("words");
+  }
+
   private static Demands demands(Table.Row law, double age) {
     boolean anaesthetic = demandedAt(age, law.maybe("anaesthetic_after_d"));
     // An anaesthetic is the vet's in every place of the table, whatever age is printed beside it.

@@ -140,6 +140,30 @@ public final class Taint {
         : Optional.of(Table.named("taint-surveys").row(survey));
   }
 
+  /**
+   * The survey of a class, or of the class beside it where it has none: what is published nearest.
+   *
+   * @throws IllegalArgumentException for {@link RiskClass#NONE}
+   */
+  public static Table.Row nearestSurvey(RiskClass riskClass) {
+    return survey(riskClass)
+        .or(() -> survey(riskClass == RiskClass.LOW ? RiskClass.MODERATE : RiskClass.HIGH))
+        .filter(survey -> riskClass != RiskClass.NONE)
+        .orElseThrow(() -> new IllegalArgumentException("no survey of pigs without testes"));
+  }
+
+  /**
+   * Chance, 0 to 1, that the carcass of an entire male of a class is over one of the limits:
+   * derived from the survey of the class where it has one, otherwise a judgement.
+   *
+   * @return 0 for {@link RiskClass#NONE}
+   */
+  public static double chance(RiskClass riskClass) {
+    return riskClass == RiskClass.NONE
+        ? 0
+        : Table.named("taint-classes").row(riskClass.key()).number("chance");
+  }
+
   /** What a laboratory's two numbers mean. */
   public enum FatReading {
     /** Under both of the stricter limits; about 2 in 100 still disliked such meat. */
@@ -178,7 +202,64 @@ public final class Taint {
    * @param mature whether he was a mature or used boar
    */
   public static LocalDate clearedOn(LocalDate castrated, boolean mature) {
-    return castrated.plusDays(days(mature ? "clearing-mature" : "clearing-young"));
+    return castrated.plusDays(clearingDays(mature));
+  }
+
+  /**
+   * Days of waiting after a late castration.
+   *
+   * @param mature whether he was a mature or used boar
+   */
+  public static int clearingDays(boolean mature) {
+    return (int) days(mature ? "clearing-mature" : "clearing-young");
+  }
+
+  /** Age in days below which a castrated male had not yet stored anything; a judgement. */
+  public static int castratedBeforePuberty() {
+    return (int) days("castrated-before-puberty");
+  }
+
+  /**
+   * Days before slaughter by which something must have been begun if a young entire male is to be
+   * vaccinated twice or to clear after castration: the longer of the two.
+   */
+  public static int vetLeadDays() {
+    return (int)
+        Math.max(days("vaccine-gap") + days("vaccine-second-latest"), days("clearing-young"));
+  }
+
+  /** Days before their arrival on which the breeder should have been asked; a judgement. */
+  public static int askTheBreederDays() {
+    return (int) days("ask-the-breeder");
+  }
+
+  /**
+   * Days on which pigs should go after the second injection, and the day it has worn off.
+   *
+   * @param from first day the label means
+   * @param to last day the label means
+   * @param until last day of any effect; after it he counts as entire
+   */
+  public record Protected(LocalDate from, LocalDate to, LocalDate until) {}
+
+  /** The days that follow from the second injection. */
+  public static Protected protectedAfter(LocalDate second) {
+    return new Protected(
+        second.plusDays(days("vaccine-second-latest")),
+        second.plusDays(days("vaccine-second-earliest")),
+        second.plusDays(days("vaccine-lasts")));
+  }
+
+  /** First day from which the second injection keeps a male from smelling and from breeding. */
+  public static LocalDate worksFrom(LocalDate second) {
+    return second.plusDays(days("vaccine-clear"));
+  }
+
+  /** Fewest and most days from the second injection to slaughter, as the label means it. */
+  public static Band secondBeforeSlaughter() {
+    double least = days("vaccine-second-latest");
+    double most = days("vaccine-second-earliest");
+    return new Band(least, (least + most) / 2, most);
   }
 
   /**
@@ -238,6 +319,18 @@ public final class Taint {
     return before >= days("vaccine-second-latest") && before <= days("vaccine-second-earliest")
         ? Protection.AS_LABELLED
         : Protection.ASK_THE_VET;
+  }
+
+  /**
+   * The same where the day of the first injection is not known: it is taken to have been as close
+   * before the second as the label allows, and the age likewise if the birth is not known.
+   *
+   * @param born null if not known
+   */
+  public static Protection protection(LocalDate born, LocalDate second, LocalDate slaughter) {
+    LocalDate first = second.minusDays(days("vaccine-gap"));
+    return protection(
+        born == null ? first.minusDays(days("vaccine-first-age")) : born, first, second, slaughter);
   }
 
   private static long days(String key) {

@@ -20,6 +20,10 @@ public final class Outlooks {
     all.addAll(TurnOut.of(setup, courses));
     all.addAll(SummerHeat.of(setup, courses));
     all.addAll(SunSigns.of(setup));
+    all.addAll(TaintRisk.of(setup, courses));
+    all.addAll(LateCastration.of(setup, courses));
+    all.addAll(TaintVaccine.of(setup, courses));
+    all.addAll(Litter.of(setup, courses));
     return List.copyOf(all);
   }
 }

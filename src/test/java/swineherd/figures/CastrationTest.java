@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import swineherd.figures.Castration.Demands;
 import swineherd.setup.Country;
 
@@ -43,6 +44,33 @@ class CastrationTest {
     assertThat(Castration.ageLimitWithoutVet(Country.IRELAND)).hasValue(7);
     assertThat(Castration.ageLimitWithoutVet(Country.UNITED_STATES)).isEmpty();
     assertThat(Castration.ageLimitWithoutVet(null)).isEmpty();
+  }
+
+  @ParameterizedTest(name = "{0}: {1} ({2})")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "FRANCE | more than 7 days old | 2008/120/EC [read]",
+        "ENGLAND | more than 7 days old | PB7950 [read]",
+        "NORTHERN_IRELAND | 8 days old or more | act of 1972 [read]",
+        "CANADA | over 10 days | NFACC code 4.5 [read]",
+        "AUSTRALIA | more than 21 days old | model code [memory]",
+        "GERMANY | any age | [memory]",
+      })
+  void the_words_of_a_place_name_its_age(Country country, String age, String source) {
+    assertThat(Castration.words(country)).contains(age);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Country.class)
+  void a_place_is_told_its_own_law_or_none(Country country) {
+    String words = Castration.words(country);
+    boolean known = Castration.demands(country, 60).lawKnown();
+    assertThat(words.equals(Castration.words(null))).isEqualTo(!known);
+    assertThat(Castration.words(null)).doesNotContainIgnoringCase("law");
+    if (country != Country.ENGLAND && country != Country.WALES && country != Country.SCOTLAND) {
+      assertThat(words).doesNotContain("England");
+    }
   }
 
   @Test

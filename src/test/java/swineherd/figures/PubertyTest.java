@@ -1,6 +1,7 @@
 package swineherd.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
@@ -56,5 +57,37 @@ class PubertyTest {
   @Test
   void a_gilt_slaughtered_before_she_can_conceive_is_not_pregnant() {
     assertThat(Puberty.daysPregnant(BORN.plusDays(150), BORN.plusDays(140))).isZero();
+  }
+
+  @ParameterizedTest(name = "{0} d: {1} ({2})")
+  @CsvSource({
+    "149, 0.0, before the earliest plausible age of 150 d [judgement]",
+    "192.5, 0.5, midway between 182 d with a mature boar and 203 d without [derived]",
+    "172.5, 0.1, 190 to 230 d taken as eight in ten: 20 d to either side [derived]",
+    "212.5, 0.9, the same [derived]",
+  })
+  void few_gilts_are_on_heat_early_and_most_are_late(double age, double chance, String why) {
+    assertThat(Puberty.chanceOnHeat(Maturity.ORDINARY, age)).isCloseTo(chance, within(0.002));
+  }
+
+  @ParameterizedTest(name = "{0} x {1}: {2}")
+  @CsvSource({
+    "landrace, , ORDINARY",
+    "kunekune, , MINIATURE",
+    "meishan, , MEISHAN",
+    "liangshan, , MEISHAN",
+    "landrace, pot-bellied, MINIATURE",
+    "pot-bellied, meishan, MEISHAN",
+    "meishan, landrace, MEISHAN",
+    ", , MINIATURE",
+    ", meishan, MEISHAN",
+  })
+  void a_cross_matures_as_early_as_its_earlier_breed_and_an_unknown_one_early(
+      String breed, String crossedWith, Maturity expected) {
+    assertThat(Maturity.of(named(breed), named(crossedWith))).isEqualTo(expected);
+  }
+
+  private static Breed named(String key) {
+    return key == null ? null : Breed.named(key);
   }
 }

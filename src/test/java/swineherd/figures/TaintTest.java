@@ -3,8 +3,10 @@ package swineherd.figures;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -138,6 +140,53 @@ class TaintTest {
       names = {"NONE", "LOW", "VERY_HIGH"})
   void classes_outside_the_surveys_have_no_shares(RiskClass riskClass) {
     assertThat(Taint.survey(riskClass)).isEmpty();
+  }
+
+  @ParameterizedTest(
+      name = "{0}: {1} % and {2} % over the limits [read], so {3} over one [derived]")
+  @CsvSource({"MODERATE, 8.3, 13.0, 0.20", "HIGH, 30, 11, 0.38"})
+  void the_chance_of_a_class_follows_from_its_survey(
+      RiskClass riskClass, double androstenone, double skatole, double chance) {
+    double either = 1 - (1 - androstenone / 100) * (1 - skatole / 100);
+    assertThat(Taint.chance(riskClass)).isEqualTo(chance).isCloseTo(either, within(0.005));
+  }
+
+  @Test
+  void the_chance_rises_with_the_class_and_is_nil_only_without_testes() {
+    assertThat(Taint.chance(RiskClass.NONE)).isZero();
+    double before = 0;
+    for (RiskClass c : List.of(RiskClass.LOW, RiskClass.MODERATE, RiskClass.HIGH)) {
+      assertThat(Taint.chance(c)).isGreaterThan(before);
+      before = Taint.chance(c);
+    }
+    assertThat(Taint.chance(RiskClass.VERY_HIGH)).isGreaterThan(before).isLessThan(1);
+  }
+
+  @Test
+  void a_class_without_a_survey_is_told_with_the_nearest() {
+    assertThat(Taint.nearestSurvey(RiskClass.LOW))
+        .isEqualTo(Taint.nearestSurvey(RiskClass.MODERATE));
+    assertThat(Taint.nearestSurvey(RiskClass.VERY_HIGH))
+        .isEqualTo(Taint.nearestSurvey(RiskClass.HIGH));
+    assertThatIllegalArgumentException().isThrownBy(() -> Taint.nearestSurvey(RiskClass.NONE));
+  }
+
+  @Test
+  void a_vet_must_begin_eight_weeks_before() {
+    // 4 weeks between the injections and 4 before slaughter (SLU course) [read]; 8 weeks of
+    // clearing [judgement]
+    assertThat(Taint.vetLeadDays()).isEqualTo(56);
+  }
+
+  @Test
+  void the_first_injection_is_taken_as_given_in_time_if_nobody_says() {
+    LocalDate second = BORN.plusDays(84);
+    assertThat(Taint.protection(BORN, second, second.plusDays(35)))
+        .isEqualTo(Protection.AS_LABELLED);
+    assertThat(Taint.protection(BORN.plusDays(1), second, second.plusDays(35)))
+        .isEqualTo(Protection.NONE);
+    assertThat(Taint.protection(null, second, second.plusDays(35)))
+        .isEqualTo(Protection.AS_LABELLED);
   }
 
   @Test
