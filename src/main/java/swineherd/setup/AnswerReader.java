@@ -23,6 +23,7 @@ import swineherd.units.UnreadableException;
 final class AnswerReader {
   private static final Set<String> UNKNOWN =
       Set.of("", "unknown", "?", "don't know", "dont know", "not known", "null", "~");
+  private static final int LONGEST = 200;
   private static final Set<String> YES = Set.of("yes", "y", "true", "on");
   private static final Set<String> NO = Set.of("no", "n", "false", "off");
 
@@ -109,7 +110,9 @@ final class AnswerReader {
             field.line(),
             field.column(),
             list ? "is a list, even for one" : "is a set of named answers, not a list or a word",
-            list ? "begin each with \"- name: ...\"" : "one of: " + namesIn(key)));
+            list
+                ? "begin each with \"- name: ...\""
+                : "one of: " + String.join(", ", namesIn(key))));
     return null;
   }
 
@@ -132,12 +135,13 @@ final class AnswerReader {
       return null;
     }
     String key = value instanceof Boolean yes ? (yes ? "yes" : "no") : String.valueOf(value);
-    remember(path, question, ((Node.Scalar) node).text().strip(), key, node);
+    remember(path, question, ((Node.Scalar) node).text(), key, node);
     return question.list() ? List.of(value) : value;
   }
 
   private void remember(String path, Question question, String said, String key, Node node) {
-    answers.put(path, new Answer(path, question.label(), said, key, node.line(), node.column()));
+    answers.put(
+        path, new Answer(path, question.label(), onOneLine(said), key, node.line(), node.column()));
   }
 
   /** The value of one answer; null where it is unknown or wrong. */
@@ -152,6 +156,7 @@ final class AnswerReader {
       return null;
     }
     try {
+      mustBeShort(scalar.text());
       return value(path, question, scalar);
     } catch (UnreadableException e) {
       problems.add(new Problem(path, node.line(), node.column(), e.getMessage(), e.accepted()));
@@ -160,10 +165,10 @@ final class AnswerReader {
   }
 
   private Object value(String path, Question question, Node.Scalar scalar) {
-    String text = scalar.text().strip();
+    String text = onOneLine(scalar.text());
     String lower = text.toLowerCase(Locale.ROOT);
     return switch (question.kind()) {
-      case TEXT -> text(text);
+      case TEXT -> text;
       case YES_NO -> {
         if (!YES.contains(lower) && !NO.contains(lower)) {
           throw new UnreadableException("\"" + text + "\" is neither", "yes, no or unknown");
@@ -202,11 +207,19 @@ final class AnswerReader {
     };
   }
 
-  private static String text(String text) {
-    if (text.length() > 200) {
-      throw new UnreadableException("is longer than 200 characters", "a shorter name");
+  /** Answers are quoted back to the keeper, so they must be such as can be shown in a line. */
+  private static void mustBeShort(String text) {
+    if (text.length() > LONGEST) {
+      throw new UnreadableException(
+          "is longer than " + LONGEST + " characters", "a shorter answer");
     }
-    return text;
+    if (!text.chars().allMatch(Node::isText)) {
+      throw new UnreadableException("holds a character that cannot be shown", "plain text");
+    }
+  }
+
+  private static String onOneLine(String text) {
+    return text.strip().replaceAll("\\s+", " ");
   }
 
   private static double number(String text) {

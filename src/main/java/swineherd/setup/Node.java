@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /** A parsed file with the place of everything in it. Scalars stay the text that was written. */
@@ -66,19 +67,53 @@ sealed interface Node {
     }
   }
 
+  /**
+   * Whether a character can stand in a file of text: no control characters but tabs and line ends.
+   */
+  static boolean isText(int c) {
+    return !Character.isISOControl(c) || c == '\t' || c == '\n' || c == '\r';
+  }
+
   private static Problem broken(JsonProcessingException e, boolean json) {
-    JsonLocation at = e.getLocation();
-    String what = e.getOriginalMessage();
-    if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblem() != null) {
-      what = marked.getProblem();
+    String what = "this is not " + (json ? "JSON" : "YAML") + ": ";
+    if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
+      Mark at = marked.getProblemMark();
+      return new Problem("", at.getLine() + 1, at.getColumn() + 1, what + words(marked), null);
     }
-    what = what.lines().findFirst().orElse("it cannot be parsed");
+    JsonLocation at = e.getLocation();
     return new Problem(
         "",
         at == null ? 0 : at.getLineNr(),
         at == null ? 0 : at.getColumnNr(),
-        "this is not " + (json ? "JSON" : "YAML") + ": " + what,
+        what + words(e.getOriginalMessage()),
         null);
+  }
+
+  private static String words(MarkedYAMLException e) {
+    if (e.getProblem().contains("TAB")) {
+      return "a tab cannot begin a line; indent with spaces";
+    }
+    return e.getContextMark() == null
+            || e.getContextMark().getLine() == e.getProblemMark().getLine()
+        ? e.getProblem()
+        : e.getProblem()
+            + ", "
+            + e.getContext()
+            + " from line "
+            + (e.getContextMark().getLine() + 1);
+  }
+
+  /** The parser's own words, without the parts that speak of its classes. */
+  private static String words(String message) {
+    if (message.contains("StreamReadConstraints")) {
+      return "a name or a number in it is too long";
+    }
+    if (message.startsWith("Expected a field name")) {
+      return "a name before a colon must be a plain word";
+    }
+    int source = message.indexOf("[Source");
+    String words = source < 0 ? message : message.substring(0, message.lastIndexOf(" (", source));
+    return words.lines().findFirst().orElse("it cannot be parsed");
   }
 
   /** Walks the parser's tokens. */

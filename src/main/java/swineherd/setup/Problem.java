@@ -10,6 +10,23 @@ package swineherd.setup;
  * @param accepted what would be accepted instead; may be null
  */
 public record Problem(String path, int line, int column, String message, String accepted) {
+  private static final int LONGEST_PATH = 80;
+
+  public Problem {
+    // what stands in a file must not steer the terminal that shows what is wrong with it
+    path = printable(path.length() > LONGEST_PATH ? path.substring(0, LONGEST_PATH) + "..." : path);
+    message = printable(message);
+  }
+
+  private static String printable(String text) {
+    StringBuilder plain = new StringBuilder(text);
+    for (int i = 0; i < plain.length(); i++) {
+      if (Character.isISOControl(plain.charAt(i))) {
+        plain.setCharAt(i, ' ');
+      }
+    }
+    return plain.toString();
+  }
 
   /** The problem as one line: {@code file:line:column: path: message; accepted}. */
   public String at(String file) {

@@ -52,6 +52,7 @@ public final class SetupReader {
    * @throws BadSetupException if something in it is wrong
    */
   public static SetupFile read(String file, String text, LocalDate today) {
+    mustBeText(file, text);
     List<Problem> problems = new ArrayList<>();
     List<Problem> unusual = new ArrayList<>();
     Node root = Node.parse(text, file.toLowerCase(Locale.ROOT).endsWith(".json"), problems);
@@ -164,6 +165,22 @@ public final class SetupReader {
                   Rulebook.questions().get(Question.keyOf(a.path())).kind().dimension();
               return dimension != null && dimension.isUs(a.said());
             });
+  }
+
+  private static void mustBeText(String file, String text) {
+    int line = 1;
+    int column = 1;
+    for (int i = 0; i < text.length(); i++, column++) {
+      char c = text.charAt(i);
+      if (c == '\n') {
+        line++;
+        column = 0;
+      } else if (!Node.isText(c)) {
+        String message = "the character U+%04X does not belong in text".formatted((int) c);
+        throw new BadSetupException(
+            file, List.of(new Problem("", line, column, message, "save it as text in UTF-8")));
+      }
+    }
   }
 
   private static String text(String file, Path path) {
