@@ -1,11 +1,14 @@
 package swineherd.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import swineherd.advice.Advisor;
 import swineherd.rulebook.RulebookException;
@@ -65,7 +68,16 @@ public final class Swineherd implements Runnable {
           return CommandLine.ExitCode.USAGE;
         });
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(Path.class, Swineherd::path);
     return line;
+  }
+
+  private static Path path(String typed) {
+    try {
+      return Path.of(typed);
+    } catch (InvalidPathException e) {
+      throw new TypeConversionException("no file can be called this");
+    }
   }
 
   @Override

@@ -48,14 +48,15 @@ public final class SetupReader {
   /**
    * Reads the text of a setup file.
    *
-   * @param file how the file is called in messages; a name that ends in .json is read as JSON
+   * @param file how the file is called in messages; a name that ends in .json is read as JSON, and
+   *     so is standard input ({@code -}) that begins with a brace
    * @throws BadSetupException if something in it is wrong
    */
   public static SetupFile read(String file, String text, LocalDate today) {
     mustBeText(file, text);
     List<Problem> problems = new ArrayList<>();
     List<Problem> unusual = new ArrayList<>();
-    Node root = Node.parse(text, file.toLowerCase(Locale.ROOT).endsWith(".json"), problems);
+    Node root = Node.parse(text, isJson(file, text), problems);
     if (root == null || (root instanceof Node.Scalar scalar && scalar.text() == null)) {
       if (problems.isEmpty()) {
         problems.add(new Problem("", 0, 0, "the file is empty", "see scenarios/ for examples"));
@@ -165,6 +166,12 @@ public final class SetupReader {
                   Rulebook.questions().get(Question.keyOf(a.path())).kind().dimension();
               return dimension != null && dimension.isUs(a.said());
             });
+  }
+
+  /** Standard input has no name to go by; a setup in YAML does not begin with a brace. */
+  private static boolean isJson(String file, String text) {
+    return file.toLowerCase(Locale.ROOT).endsWith(".json")
+        || (file.equals("-") && text.stripLeading().startsWith("{"));
   }
 
   private static void mustBeText(String file, String text) {

@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import swineherd.compare.Matters;
 import swineherd.report.JsonReport;
 import swineherd.report.MarkdownReport;
 import swineherd.report.TextReport;
@@ -144,7 +145,7 @@ class SetupFuzzTest {
     long start = System.nanoTime();
     boolean checklist;
     try {
-      reports(Advisor.advise(SetupReader.read(file, text, Examples.TODAY)), text);
+      reports(Advisor.advise(SetupReader.read(file, text, Examples.TODAY)), text, number % 50 == 0);
       checklist = true;
     } catch (BadSetupException e) {
       plain(e, what);
@@ -156,12 +157,13 @@ class SetupFuzzTest {
     return checklist;
   }
 
-  private void reports(Checklist checklist, String text) throws IOException {
-    assertThat(json.readTree(new JsonReport(checklist).render()).get("items"))
+  private void reports(Checklist checklist, String text, boolean all) throws IOException {
+    List<Matters.Matter> matters = all ? Matters.of(checklist, 1_000) : List.of();
+    assertThat(json.readTree(new JsonReport(checklist, matters).render()).get("items"))
         .hasSize(checklist.items().size());
     String shown =
         new TextReport(checklist, true, true, t -> t).render()
-            + new MarkdownReport(checklist, true, true).render();
+            + new MarkdownReport(checklist, matters, true, true).render();
     assertThat(shown)
         .matches(t -> t.codePoints().noneMatch(c -> Character.isISOControl(c) && c != '\n'));
     for (String word : List.of("null", "NaN", "Infinity")) {
