@@ -158,7 +158,8 @@ class SetupFuzzTest {
   }
 
   private void reports(Checklist checklist, String text, boolean all) throws IOException {
-    List<Matters.Matter> matters = all ? Matters.of(checklist, 1_000) : List.of();
+    List<Matters.Matter> matters =
+        all ? Matters.of(checklist, KnowledgeBase.shipped(), 1_000) : List.of();
     assertThat(json.readTree(new JsonReport(checklist, matters).render()).get("items"))
         .hasSize(checklist.items().size());
     String shown =
