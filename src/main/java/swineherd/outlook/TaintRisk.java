@@ -59,8 +59,8 @@ public record TaintRisk(
     List<String> grounds)
     implements Outlook {
 
-  /** Farther ahead no day is looked for: four years. */
-  private static final int HORIZON = 1460;
+  /** Farther ahead than so many years no day is looked for. */
+  private static final int HORIZON = 4;
 
   /** The class in words: {@code high}, {@code at least high}. */
   public String className() {
@@ -219,19 +219,25 @@ public record TaintRisk(
 
     /** The day before his class is one of some; null if it is from the start, or never. */
     LocalDate lastBefore(Predicate<RiskClass> reached, LocalDate from) {
-      for (int i = 0; i < HORIZON; i++) {
-        LocalDate day = from.plusDays(i);
-        Band weight = weightOn(day);
-        boolean unborn = born == null || day.isBefore(born);
-        if (weight == null && unborn && !mated) {
+      LocalDate day = from;
+      // by weeks, then back by days: the class only rises
+      while (!reaches(reached, day)) {
+        day = day.plusWeeks(1);
+        if (day.isAfter(from.plusYears(HORIZON))) {
           return null;
         }
-        Risk risk = risk(day, weight == null ? null : weight.likely());
-        if (reached.test(risk.riskClass())) {
-          return i == 0 ? null : day.minusDays(1);
-        }
       }
-      return null;
+      while (day.isAfter(from) && reaches(reached, day.minusDays(1))) {
+        day = day.minusDays(1);
+      }
+      return day.equals(from) ? null : day.minusDays(1);
+    }
+
+    private boolean reaches(Predicate<RiskClass> reached, LocalDate day) {
+      Band weight = weightOn(day);
+      boolean unborn = born == null || day.isBefore(born);
+      return (weight != null || !unborn || mated)
+          && reached.test(risk(day, weight == null ? null : weight.likely()).riskClass());
     }
   }
 }
