@@ -24,6 +24,9 @@ public final class Outlooks {
     all.addAll(LateCastration.of(setup, courses));
     all.addAll(TaintVaccine.of(setup, courses));
     all.addAll(Litter.of(setup, courses));
+    all.addAll(WaterNeed.of(setup, courses));
+    all.addAll(WaterOut.of(setup, courses));
+    all.addAll(WaterTested.of(setup));
     return List.copyOf(all);
   }
 }

@@ -86,6 +86,8 @@ public record Question(
     VOLTAGE(Dimension.VOLTAGE),
     @JsonProperty("flow")
     FLOW(Dimension.FLOW),
+    @JsonProperty("concentration")
+    CONCENTRATION(Dimension.CONCENTRATION),
     @JsonProperty("share")
     SHARE(Dimension.SHARE);
 

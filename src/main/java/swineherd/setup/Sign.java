@@ -13,8 +13,17 @@ import java.time.LocalDate;
  * @param since since when
  * @param count how many show it
  * @param temperature rectal temperature, degC
+ * @param dryFor for how long they could not drink, days
+ * @param look how pigs look that could not drink
  */
-public record Sign(String pigs, Kind sign, LocalDate since, Integer count, Double temperature) {
+public record Sign(
+    String pigs,
+    Kind sign,
+    LocalDate since,
+    Integer count,
+    Double temperature,
+    Double dryFor,
+    Look look) {
 
   /** What is seen. */
   public enum Kind {
@@ -29,6 +38,18 @@ public record Sign(String pigs, Kind sign, LocalDate since, Integer count, Doubl
     @JsonProperty("cannot-rise")
     CANNOT_RISE,
     @JsonProperty("off-feed")
-    OFF_FEED
+    OFF_FEED,
+    @JsonProperty("no-water")
+    NO_WATER
+  }
+
+  /** How pigs look that could not drink. */
+  public enum Look {
+    @JsonProperty("bright")
+    BRIGHT,
+    @JsonProperty("dull")
+    DULL,
+    @JsonProperty("nervous")
+    NERVOUS
   }
 }

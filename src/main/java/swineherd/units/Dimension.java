@@ -53,6 +53,7 @@ public enum Dimension {
       u("ml", 0.001),
       u("m3", 1000, "m³"),
       u("gal", 3.785411784, "gallon", "gallons", "us gal"),
+      u("fl oz", 0.0295735295625, "fluid ounce", "fluid ounces"),
       u("imp gal", 4.54609, "imperial gallon", "imperial gallons"),
       u("cu ft", 28.316846592, "ft³", "cubic feet")),
   @JsonProperty("temperature")
@@ -82,6 +83,8 @@ public enum Dimension {
       u("L/min", 1, "l/minute", "litres/min", "litres a minute", "liters a minute", "lpm"),
       u("gal/min", 3.785411784, "gpm"),
       u("cup/min", 0.2365882365, "cups/min", "cups a minute")),
+  @JsonProperty("concentration")
+  CONCENTRATION("mg/L", "250 mg/L or 250 ppm", u("mg/L", 1, "ppm"), u("g/L", 1000)),
   @JsonProperty("share")
   SHARE("%", "16 %", u("%", 1, "percent", "per cent", "pct"));
 

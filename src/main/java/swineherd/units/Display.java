@@ -50,7 +50,8 @@ public final class Display {
         yield size < 1 ? "cm" : size < 1000 ? "m" : "km";
       }
       case AREA -> us ? (size < ACRE / 2 ? "sq ft" : "ac") : (size < 10_000 ? "m2" : "ha");
-      case VOLUME -> us ? "gal" : "L";
+      case VOLUME -> us ? (size < 1 ? "fl oz" : "gal") : (size < 1 ? "ml" : "L");
+      case FLOW -> us ? "cup/min" : "L/min";
       case TEMPERATURE -> us ? "F" : "C";
       case TIME -> size <= 60 ? "d" : size <= 400 ? "wk" : "month";
       default -> dimension.base();
@@ -65,6 +66,7 @@ public final class Display {
       case "month" -> one ? " month" : " months";
       case "ac" -> one ? " acre" : " acres";
       case "mi" -> one ? " mile" : " miles";
+      case "cup/min" -> one ? " cup/min" : " cups/min";
       case "C", "F" -> " " + symbol;
       default -> " " + symbol;
     };

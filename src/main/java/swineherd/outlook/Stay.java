@@ -1,0 +1,107 @@
+package swineherd.outlook;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import swineherd.figures.Band;
+import swineherd.figures.Breed;
+import swineherd.figures.GrowthClass;
+import swineherd.setup.Feed;
+import swineherd.setup.Group;
+import swineherd.setup.Setup;
+
+/**
+ * A group from now, or from its arrival, to its end: for figures that must be had whatever is not
+ * known of it. Where there is no course of growth, it weighs what it came with on its first day and
+ * its target afterwards.
+ *
+ * @param group the pigs
+ * @param path where they stand in the setup
+ * @param course how they grow; null if that is not known
+ * @param feed how they are fed
+ * @param from first day they are there, not before the day of the check
+ * @param to last day; a year on where that is not known
+ */
+record Stay(Group group, String path, Course course, Feed feed, LocalDate from, LocalDate to) {
+  /** Weights between which the curves of appetite and thirst hold, kg. */
+  private static final double LIGHTEST = 2.5;
+
+  private static final double HEAVIEST = 140;
+
+  /** The groups that are still there or to come, in the order of the setup. */
+  static List<Stay> of(Setup setup, List<Course> courses) {
+    List<Stay> all = new ArrayList<>();
+    for (int i = 0; i < setup.pigs().size(); i++) {
+      Group group = setup.pigs().get(i);
+      if (group.slaughterOn() == null || !group.slaughterOn().isBefore(setup.checkOn())) {
+        Course course =
+            courses.stream().filter(c -> c.pigs().equals(group.name())).findFirst().orElse(null);
+        LocalDate from = later(group.arrives(), setup.checkOn());
+        LocalDate end = group.slaughterOn() != null ? group.slaughterOn() : end(course, from);
+        all.add(new Stay(group, "pigs[" + i + "]", course, setup.feed(), from, later(end, from)));
+      }
+    }
+    return all;
+  }
+
+  /** Those of them that are or will be in a pen. */
+  static List<Stay> in(String pen, List<Stay> all) {
+    return all.stream().filter(s -> Objects.equals(s.group.pen(), pen)).toList();
+  }
+
+  private static LocalDate end(Course course, LocalDate from) {
+    return course == null || course.end() == null ? from.plusYears(1) : course.end();
+  }
+
+  static LocalDate first(List<Stay> stays) {
+    return stays.stream().map(Stay::from).min(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  private static LocalDate later(LocalDate a, LocalDate b) {
+    return a == null || a.isBefore(b) ? b : a;
+  }
+
+  boolean isThereOn(LocalDate day) {
+    return !day.isBefore(from) && !day.isAfter(to);
+  }
+
+  /** Number of pigs; one where it was not said. */
+  int count() {
+    return group.count() == null ? 1 : group.count();
+  }
+
+  GrowthClass growthClass() {
+    if (course != null) {
+      return course.growthClass();
+    }
+    return group.breed() == null
+        ? GrowthClass.unknownBreed()
+        : GrowthClass.named(Breed.named(group.breed()).growthClass());
+  }
+
+  /** Likely weight on a day they are there, kg, within what the curves of appetite hold. */
+  double weightOn(LocalDate day) {
+    return Math.max(LIGHTEST, Math.min(HEAVIEST, reckonedOn(day)));
+  }
+
+  private double reckonedOn(LocalDate day) {
+    if (course != null) {
+      Band weight = course.weightOn(day);
+      return weight == null ? course.endWeight() : weight.likely();
+    }
+    GrowthClass usual = growthClass();
+    if (!day.isAfter(from)) {
+      return group.arrivalWeight() == null ? usual.eightWeekKg().likely() : group.arrivalWeight();
+    }
+    return group.targetWeight() == null
+        ? (usual.slaughterFromKg() + usual.slaughterToKg()) / 2
+        : group.targetWeight();
+  }
+
+  /** The answers that their number and weight rest on. */
+  Grounds grounds() {
+    return Grounds.of(path, "count", "breed", "arrivalWeight", "targetWeight");
+  }
+}

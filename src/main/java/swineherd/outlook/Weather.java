@@ -1,0 +1,71 @@
+package swineherd.outlook;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.Set;
+import swineherd.figures.Heat;
+import swineherd.figures.Hemisphere;
+import swineherd.setup.Country;
+import swineherd.setup.Place;
+
+/** How warm it may be at a place; what is not known counts as warm. Judgement, for planning. */
+record Weather(Place place) {
+  /** Air temperature on a hot day where nothing is known of the summer, degC. */
+  static final double HOT_IF_UNKNOWN = 35;
+
+  /** Highest air temperature on an ordinary day outside the warm months, degC. */
+  private static final double COOL = 20;
+
+  private static final double TROPIC = 23.44;
+  private static final double LONG_SUMMER = 30;
+
+  /** Hottest air that the figures on water go up to, degC. */
+  private static final double HOTTEST = 40;
+
+  private static final Set<Country> SOUTH = EnumSet.of(Country.AUSTRALIA, Country.NEW_ZEALAND);
+
+  /**
+   * Whether the day lies in the warm months: May to September in the north, a month more at either
+   * end where the hottest month passes 30 degC; all year in the tropics and where it is not known
+   * how far north or south it is.
+   */
+  boolean isWarm(LocalDate day) {
+    Hemisphere hemisphere = hemisphere();
+    if (hemisphere == null) {
+      return true;
+    }
+    int fromJuly = Math.abs(day.getMonthValue() - 7);
+    int fromMidsummer = hemisphere == Hemisphere.NORTH ? fromJuly : 6 - fromJuly;
+    return fromMidsummer <= (hottestMonth() > LONG_SUMMER ? 3 : 2);
+  }
+
+  /** Null in the tropics and where it is not known. */
+  private Hemisphere hemisphere() {
+    if (place.latitude() != null) {
+      return Math.abs(place.latitude()) <= TROPIC ? null : Hemisphere.of(place.latitude());
+    }
+    if (place.country() == null || place.country() == Country.ELSEWHERE) {
+      return null;
+    }
+    return SOUTH.contains(place.country()) ? Hemisphere.SOUTH : Hemisphere.NORTH;
+  }
+
+  /** Highest air temperature of an ordinary day in that season, degC. */
+  double ordinaryDay(LocalDate day) {
+    return isWarm(day) ? hottestMonth() : Math.min(COOL, hottestMonth());
+  }
+
+  /** Air temperature on the hottest days of that season, degC. */
+  double hotDay(LocalDate day) {
+    if (!isWarm(day)) {
+      return ordinaryDay(day);
+    }
+    return place.hottestMonth() == null
+        ? HOT_IF_UNKNOWN
+        : Math.min(HOTTEST, Heat.hottestDays(place.hottestMonth()).likely());
+  }
+
+  private double hottestMonth() {
+    return place.hottestMonth() == null ? HOT_IF_UNKNOWN : place.hottestMonth();
+  }
+}
