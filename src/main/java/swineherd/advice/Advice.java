@@ -2,6 +2,7 @@ package swineherd.advice;
 
 import java.time.LocalDate;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import swineherd.figures.Band;
@@ -47,6 +48,11 @@ public record Advice(
   /** Fills a placeholder with a quantity in the base unit of its dimension. */
   public Advice with(String name, double amount, Dimension dimension) {
     return with(name, new Value.Amount(Band.exactly(amount), dimension));
+  }
+
+  /** Fills a placeholder with several quantities in the base unit of their dimension. */
+  public Advice with(String name, List<Double> amounts, Dimension dimension) {
+    return with(name, new Value.Amounts(amounts, dimension));
   }
 
   /** Fills a placeholder with a whole number. */

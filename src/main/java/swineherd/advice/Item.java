@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import swineherd.rulebook.Card;
 import swineherd.rulebook.Referral;
+import swineherd.rulebook.Stage;
 
 /**
  * One item of a checklist.
@@ -25,6 +26,11 @@ public record Item(
 
   public String id() {
     return card.id();
+  }
+
+  /** When it is to be done: now, if it is due today or overdue. */
+  public Stage stage() {
+    return rank.soon() >= 2 ? Stage.NOW : card.stage();
   }
 
   public Referral referral() {

@@ -1,6 +1,7 @@
 package swineherd.advice;
 
 import java.time.LocalDate;
+import java.util.List;
 import swineherd.figures.Band;
 import swineherd.units.Dimension;
 
@@ -8,6 +9,13 @@ import swineherd.units.Dimension;
 public sealed interface Value {
   /** A quantity, uncertain or not, in the base unit of its dimension. */
   record Amount(Band band, Dimension dimension) implements Value {}
+
+  /** Several quantities of one kind, in the base unit of its dimension. */
+  record Amounts(List<Double> amounts, Dimension dimension) implements Value {
+    public Amounts {
+      amounts = List.copyOf(amounts);
+    }
+  }
 
   /** A whole number. */
   record Count(int count) implements Value {}

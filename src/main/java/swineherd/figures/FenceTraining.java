@@ -82,7 +82,11 @@ public final class FenceTraining {
 
   /** When pigs may be turned out, from the day they come. */
   public static TurnOut turnOut(LocalDate arrival) {
-    LocalDate start = wireOn(arrival);
+    return turnOutAfter(wireOn(arrival));
+  }
+
+  /** When pigs may be turned out, from the day the wire goes live. */
+  public static TurnOut turnOutAfter(LocalDate start) {
     Band days = days();
     return new TurnOut(
         start.plusDays((long) days.low()),

@@ -27,6 +27,7 @@ public final class Outlooks {
     all.addAll(WaterNeed.of(setup, courses));
     all.addAll(WaterOut.of(setup, courses));
     all.addAll(WaterTested.of(setup));
+    all.addAll(Fences.of(setup, courses));
     return List.copyOf(all);
   }
 }

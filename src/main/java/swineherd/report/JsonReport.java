@@ -94,7 +94,7 @@ public final class JsonReport {
     node.put("id", item.id());
     node.put("topic", card.topic());
     node.put("about", advice.about());
-    node.put("stage", key(card.stage()));
+    node.put("stage", key(item.stage()));
     node.put("heading", wording.fill(card.heading(), advice));
     node.put("do", wording.fill(card.doIt(), advice));
     node.put("why", wording.fill(card.why(), advice));
@@ -134,6 +134,9 @@ public final class JsonReport {
         node.put("likely", amount.band().likely());
         node.put("high", amount.band().high());
         node.put("unit", amount.dimension().base());
+      } else if (value instanceof Value.Amounts several) {
+        several.amounts().forEach(node.putArray("values")::add);
+        node.put("unit", several.dimension().base());
       } else if (value instanceof Value.Count count) {
         node.put("likely", count.count());
       } else if (value instanceof Value.Chance chance) {

@@ -14,6 +14,7 @@ import swineherd.rulebook.Question;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
 import swineherd.rulebook.Source;
+import swineherd.rulebook.Stage;
 import swineherd.setup.Problem;
 import swineherd.units.Dates;
 
@@ -119,8 +120,8 @@ public final class TextReport {
   }
 
   static String when(Item item) {
-    String stage = item.card().stage().words();
-    if (item.due() == null) {
+    String stage = item.stage().words();
+    if (item.due() == null || item.stage() == Stage.NOW) {
       return Wording.capital(stage) + ".";
     }
     return "By " + Dates.words(item.due()) + ", " + stage + ".";

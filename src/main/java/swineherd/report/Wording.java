@@ -52,6 +52,9 @@ final class Wording {
           amount.dimension(),
           units);
     }
+    if (value instanceof Value.Amounts several) {
+      return Display.amounts(several.amounts(), several.dimension(), units);
+    }
     if (value instanceof Value.Count count) {
       return number(count.count());
     }

@@ -3,6 +3,7 @@ package swineherd.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 
 /** Writes quantities in the keeper's units, no more exact than a keeper can use. */
 public final class Display {
@@ -17,6 +18,19 @@ public final class Display {
     String symbol = symbol(value, dimension, units);
     double shown = dimension.fromBase(value, symbol);
     return number(shown, symbol, 3) + unit(symbol, shown);
+  }
+
+  /** Several quantities in one unit, in the order given: {@code 12, 25 and 40 cm}. */
+  public static String amounts(List<Double> values, Dimension dimension, UnitSystem units) {
+    String symbol = symbol(values.get(0), dimension, units);
+    StringBuilder words = new StringBuilder();
+    for (int i = 0; i < values.size(); i++) {
+      double shown = dimension.fromBase(values.get(i), symbol);
+      boolean last = i == values.size() - 1;
+      words.append(i == 0 ? "" : last ? " and " : ", ");
+      words.append(number(shown, symbol, 3)).append(last ? unit(symbol, shown) : "");
+    }
+    return words.toString();
   }
 
   /** An uncertain quantity: {@code about 16 weeks (14 to 20)}. */

@@ -1,0 +1,119 @@
+package swineherd.outlook;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import swineherd.figures.ColdSeason;
+import swineherd.figures.HardinessZone;
+import swineherd.figures.Hemisphere;
+import swineherd.figures.Winter;
+import swineherd.figures.WinterClass;
+import swineherd.rulebook.Table;
+import swineherd.setup.Country;
+import swineherd.setup.Place;
+
+/**
+ * Ground that is frozen or under snow while pigs are on it: in winters of class C and harder, from
+ * some weeks after an early first hard freeze to as long before the last. Where nobody said how
+ * cold it gets but that it freezes hard, class C is taken; where nobody said when, the beginning of
+ * the month in which such winters begin.
+ *
+ * @param now whether it is so on the day of the check
+ * @param readyBy day to have the fence ready for it, not before the day of the check
+ */
+record FrozenGround(boolean now, LocalDate readyBy, List<String> assumed, List<String> grounds) {
+
+  /** Judgement: mean first hard freeze of a winter of class C, and of D and E, in the north. */
+  private static final MonthDay COLD = MonthDay.of(Month.NOVEMBER, 1);
+
+  private static final MonthDay HARD = MonthDay.of(Month.OCTOBER, 1);
+  private static final int HALF_YEAR = 6;
+
+  /** Nothing if the pigs are not there then or the winter is mild. */
+  static Optional<FrozenGround> of(Occupants pigs) {
+    Place place = pigs.setup().place();
+    List<String> assumed = new ArrayList<>();
+    WinterClass winter = winter(place, assumed);
+    if (winter == null || !winter.atLeast(WinterClass.C)) {
+      return Optional.empty();
+    }
+    long lag = (long) Table.named("fence-build").row("ground-frost-lag").number("value");
+    LocalDate today = pigs.setup().checkOn();
+    LocalDate there = pigs.readyBy(0);
+    ColdSeason season =
+        ColdSeason.currentOrNext(
+            firstFreeze(place, winter, assumed),
+            place.frostSpread() == null ? Winter.USUAL_SPREAD : place.frostSpread(),
+            hemisphere(place),
+            (there == null ? today : there).plusDays(lag));
+    LocalDate from = season.start().plusDays(lag);
+    LocalDate to = season.end().minusDays(lag);
+    LocalDate until = pigs.until();
+    if (from.isAfter(to) || (until != null && until.isBefore(from))) {
+      return Optional.empty();
+    }
+    LocalDate ready =
+        Winter.readiness(winter, season.start()).stream()
+            .filter(task -> task.key().equals("fence"))
+            .map(Winter.Task::due)
+            .findFirst()
+            .orElse(season.start());
+    return Optional.of(
+        new FrozenGround(
+            !today.isBefore(from) && !today.isAfter(to),
+            ready.isBefore(today) ? today : ready,
+            List.copyOf(assumed),
+            Grounds.of("place", "coldestMonth", "firstHardFrost").list()));
+  }
+
+  /** Null if nothing is known of it, or that it does not freeze. */
+  private static WinterClass winter(Place place, List<String> assumed) {
+    if (place.coldestMonth() != null) {
+      return WinterClass.of(place.coldestMonth());
+    }
+    if (place.hardinessZone() != null) {
+      boolean maritime = Boolean.TRUE.equals(place.maritime());
+      return WinterClass.of(
+          Winter.monthlyMinimum(HardinessZone.parse(place.hardinessZone()), maritime).likely());
+    }
+    boolean freezes =
+        Boolean.TRUE.equals(place.freezes())
+            || (place.freezes() == null && place.firstHardFrost() != null);
+    if (!freezes) {
+      return null;
+    }
+    assumed.add("a cold winter, since it freezes hard");
+    return WinterClass.C;
+  }
+
+  private static MonthDay firstFreeze(Place place, WinterClass winter, List<String> assumed) {
+    if (place.firstHardFrost() != null) {
+      return place.firstHardFrost();
+    }
+    MonthDay north = winter.atLeast(WinterClass.D) ? HARD : COLD;
+    assumed.add("the first hard frost at the usual time of such a winter");
+    return hemisphere(place) == Hemisphere.NORTH
+        ? north
+        : MonthDay.of(north.getMonth().minus(HALF_YEAR), north.getDayOfMonth());
+  }
+
+  private static Hemisphere hemisphere(Place place) {
+    if (place.latitude() != null) {
+      return Hemisphere.of(place.latitude());
+    }
+    if (place.firstHardFrost() != null) {
+      // a first frost comes in the half year before midwinter
+      MonthDay first = place.firstHardFrost();
+      boolean south =
+          first.isAfter(Hemisphere.NORTH.midwinter())
+              && !first.isAfter(Hemisphere.SOUTH.midwinter());
+      return south ? Hemisphere.SOUTH : Hemisphere.NORTH;
+    }
+    return place.country() == Country.AUSTRALIA || place.country() == Country.NEW_ZEALAND
+        ? Hemisphere.SOUTH
+        : Hemisphere.NORTH;
+  }
+}

@@ -1,0 +1,177 @@
+package swineherd.outlook;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import swineherd.figures.Band;
+import swineherd.figures.Breed;
+import swineherd.figures.GrowthClass;
+import swineherd.setup.DiaryEntry;
+import swineherd.setup.Group;
+import swineherd.setup.Pen;
+import swineherd.setup.Setup;
+
+/**
+ * The groups that are or will be in one pen, which the outlooks on its fence share. Groups whose
+ * day of slaughter has passed are left out.
+ *
+ * @param index place of the pen in the setup
+ * @param members at least one
+ */
+record Occupants(Setup setup, int index, Pen pen, List<Member> members) {
+  /**
+   * One group.
+   *
+   * @param index place of the group in the setup
+   * @param course null if nobody said when they come
+   * @param there whether they are in the pen on the day of the check
+   * @param kgNow live weight today or, if they are still to come, on arrival, kg
+   * @param kgEnd live weight when they go, kg
+   */
+  record Member(int index, Group group, Course course, boolean there, double kgNow, double kgEnd) {}
+
+  /** All pens in which there are, or will be, pigs. */
+  static List<Occupants> of(Setup setup, List<Course> courses) {
+    List<Occupants> all = new ArrayList<>();
+    for (int i = 0; i < setup.pens().size(); i++) {
+      Pen pen = setup.pens().get(i);
+      List<Member> members = new ArrayList<>();
+      for (int j = 0; j < setup.pigs().size(); j++) {
+        Group group = setup.pigs().get(j);
+        if (Objects.equals(group.pen(), pen.name()) && !gone(setup, group)) {
+          members.add(member(setup, j, courses));
+        }
+      }
+      if (!members.isEmpty()) {
+        all.add(new Occupants(setup, i, pen, List.copyOf(members)));
+      }
+    }
+    return all;
+  }
+
+  /** The path of an answer about the fence. */
+  String fence(String field) {
+    return "pens[" + index + "].fence." + field;
+  }
+
+  boolean anyThere() {
+    return members.stream().anyMatch(Member::there);
+  }
+
+  /**
+   * Whether all groups came so many days ago or more; a day of arrival nobody knows is long ago.
+   */
+  boolean allThereFor(int days) {
+    LocalDate since = setup.checkOn().minusDays(days);
+    return members.stream()
+        .allMatch(
+            m -> m.there() && (m.group().arrives() == null || !m.group().arrives().isAfter(since)));
+  }
+
+  /**
+   * Day by which something must stand, so many days before the first pigs come; today if that has
+   * passed or they are there; null if nobody said when they come.
+   */
+  LocalDate readyBy(int daysBefore) {
+    LocalDate today = setup.checkOn();
+    if (anyThere()) {
+      return today;
+    }
+    return members.stream()
+        .map(m -> m.group().arrives())
+        .filter(Objects::nonNull)
+        .min(Comparator.naturalOrder())
+        .map(first -> first.minusDays(daysBefore))
+        .map(day -> day.isBefore(today) ? today : day)
+        .orElse(null);
+  }
+
+  /** The last day that pigs are there; null if nobody can say. */
+  LocalDate until() {
+    LocalDate last = null;
+    for (Member member : members) {
+      LocalDate end =
+          member.course() == null ? member.group().slaughterOn() : member.course().end();
+      if (end == null) {
+        return null;
+      }
+      last = last == null || end.isAfter(last) ? end : last;
+    }
+    return last;
+  }
+
+  /** The group that is lightest now. */
+  Member lightest() {
+    return members.stream().min(Comparator.comparingDouble(Member::kgNow)).orElseThrow();
+  }
+
+  /** Weight of the heaviest group now, kg. */
+  double heaviestNow() {
+    return members.stream().mapToDouble(Member::kgNow).max().orElseThrow();
+  }
+
+  /** Weight of the heaviest group when it goes, kg. */
+  double heaviestEnd() {
+    return members.stream().mapToDouble(Member::kgEnd).max().orElseThrow();
+  }
+
+  /** The paths of some answers about every group. */
+  List<String> ofPigs(String... fields) {
+    Grounds grounds = new Grounds();
+    members.forEach(m -> grounds.and("pigs[" + m.index() + "]", fields));
+    return grounds.list();
+  }
+
+  private static Member member(Setup setup, int index, List<Course> courses) {
+    Group group = setup.pigs().get(index);
+    Course course =
+        courses.stream().filter(c -> c.pigs().equals(group.name())).findFirst().orElse(null);
+    boolean there = there(setup, group);
+    double now;
+    double end;
+    if (course == null) {
+      GrowthClass usual =
+          group.breed() == null
+              ? GrowthClass.unknownBreed()
+              : GrowthClass.named(Breed.named(group.breed()).growthClass());
+      now = lastWeight(setup, group, usual);
+      end =
+          group.targetWeight() != null
+              ? group.targetWeight()
+              : (usual.slaughterFromKg() + usual.slaughterToKg()) / 2;
+    } else {
+      Band weight =
+          course.weightOn(
+              course.arrives().isAfter(setup.checkOn()) ? course.arrives() : setup.checkOn());
+      now = weight == null ? course.endWeight() : weight.likely();
+      end = course.endWeight();
+    }
+    return new Member(index, group, course, there, now, Math.max(now, end));
+  }
+
+  /** What they weighed last, or will on arrival; what is usual where nobody said. */
+  private static double lastWeight(Setup setup, Group group, GrowthClass usual) {
+    Double weight = group.arrivalWeight();
+    for (DiaryEntry entry : setup.diary()) {
+      if (entry.weight() != null && Objects.equals(entry.pigs(), group.name())) {
+        weight = entry.weight();
+      }
+    }
+    return weight == null ? usual.eightWeekKg().likely() : weight;
+  }
+
+  /** Pigs that were seen, weighed or treated are there even if nobody said when they came. */
+  private static boolean there(Setup setup, Group group) {
+    if (group.arrives() != null) {
+      return !group.arrives().isAfter(setup.checkOn());
+    }
+    return setup.diary().stream().anyMatch(e -> Objects.equals(e.pigs(), group.name()))
+        || setup.signs().stream().anyMatch(s -> Objects.equals(s.pigs(), group.name()));
+  }
+
+  private static boolean gone(Setup setup, Group group) {
+    return group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn());
+  }
+}
