@@ -55,7 +55,7 @@ public record PenUse(
    * @param chance that of harm where none does, 0 to 1
    */
   public double likely(double chance) {
-    double more = Table.named("fence-build").row("road-adds").number("value");
-    return road ? chance + more * (1 - chance) : chance;
+    double times = Table.named("fence-build").row("road-times").number("value");
+    return road ? Math.min(1, times * chance) : chance;
   }
 }
