@@ -14,7 +14,6 @@ import swineherd.rulebook.Question;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
 import swineherd.rulebook.Source;
-import swineherd.rulebook.Stage;
 import swineherd.setup.Problem;
 import swineherd.units.Dates;
 
@@ -121,7 +120,7 @@ public final class TextReport {
 
   static String when(Item item) {
     String stage = item.stage().words();
-    if (item.due() == null || item.stage() == Stage.NOW) {
+    if (item.due() == null) {
       return Wording.capital(stage) + ".";
     }
     return "By " + Dates.words(item.due()) + ", " + stage + ".";
