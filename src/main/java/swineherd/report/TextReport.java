@@ -14,6 +14,7 @@ import swineherd.rulebook.Question;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
 import swineherd.rulebook.Source;
+import swineherd.rulebook.Stage;
 import swineherd.setup.Problem;
 import swineherd.units.Dates;
 
@@ -22,7 +23,10 @@ public final class TextReport {
   static final String FOOTER =
       "Advice, not law or medicine: your law, the label and your vet come first.";
 
-  static final int MOST_OPEN = 5;
+  private static final int MOST_OPEN = 5;
+
+  /** A question that would move the scores by less is not worth a keeper's evening. */
+  private static final double LEAST_MOVE = 20;
 
   private final Checklist checklist;
   private final boolean all;
@@ -66,15 +70,11 @@ public final class TextReport {
   /** What is not known and matters, and the last line; it may be printed after the rest. */
   public String renderOpen(List<Matters.Matter> matters) {
     Lines lines = new Lines();
-    if (!matters.isEmpty()) {
+    List<Matters.Matter> telling =
+        matters.stream().filter(m -> m.by() >= LEAST_MOVE).limit(MOST_OPEN).toList();
+    if (!telling.isEmpty()) {
       lines.gap().add("", "Not yet known, and it matters");
-      for (Matters.Matter matter : matters.subList(0, Math.min(MOST_OPEN, matters.size()))) {
-        lines.add("    ", open(matter));
-      }
-      if (matters.size() > MOST_OPEN) {
-        lines.add(
-            "    ", "and " + Wording.counted(matters.size() - MOST_OPEN, "more", "more") + ".");
-      }
+      telling.forEach(matter -> lines.add("    ", open(matter)));
     }
     return lines.gap().add("", FOOTER).toString();
   }
@@ -122,6 +122,9 @@ public final class TextReport {
     String stage = item.stage().words();
     if (item.due() == null) {
       return Wording.capital(stage) + ".";
+    }
+    if (item.stage() == Stage.NOW) {
+      return item.rank().soon() >= 2 ? "Now." : "By " + Dates.words(item.due()) + ".";
     }
     return "By " + Dates.words(item.due()) + ", " + stage + ".";
   }

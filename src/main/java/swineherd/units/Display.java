@@ -4,11 +4,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Set;
 
 /** Writes quantities in the keeper's units, no more exact than a keeper can use. */
 public final class Display {
   private static final double FOOT = 0.3048;
   private static final double ACRE = 4046.8564224;
+  private static final Set<String> WHOLE = Set.of("C", "F", "d", "wk");
   private static final double POUND = 0.45359237;
 
   private Display() {}
@@ -81,14 +83,14 @@ public final class Display {
       case "ac" -> one ? " acre" : " acres";
       case "mi" -> one ? " mile" : " miles";
       case "cup/min" -> one ? " cup/min" : " cups/min";
-      case "C", "F" -> " " + symbol;
       default -> " " + symbol;
     };
   }
 
   /** Whole from ten up, {@code digits} significant digits below and never more than one decimal. */
   private static String number(double value, String symbol, int digits) {
-    if (symbol.equals("C") || symbol.equals("F") || symbol.equals("d") || symbol.equals("wk")) {
+    boolean small = symbol.equals("cm") || symbol.equals("in");
+    if (WHOLE.contains(symbol) || (small && Math.abs(value) >= 1)) {
       return Long.toString(Math.round(value));
     }
     if (value == 0) {
