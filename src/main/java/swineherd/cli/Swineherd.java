@@ -26,7 +26,12 @@ import swineherd.setup.BadSetupException;
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
-    subcommands = {CheckCommand.class, WhyCommand.class, CommandLine.HelpCommand.class})
+    subcommands = {
+      CheckCommand.class,
+      FiguresCommand.class,
+      WhyCommand.class,
+      CommandLine.HelpCommand.class
+    })
 public final class Swineherd implements Runnable {
   @Spec private CommandSpec spec;
 

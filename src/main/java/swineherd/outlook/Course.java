@@ -278,7 +278,7 @@ public record Course(
    * is the careful one where winter is near.
    */
   private static String feedKey(Feed feed, Group group, List<String> assumed) {
-    if (feed.kind() == null && isLard(group)) {
+    if (feed.kind() == null && isBelowAppetite(feed, group)) {
       assumed.add("feed taken as complete, below appetite as lard pigs should be fed");
       return "feed-restricted";
     }
@@ -294,6 +294,11 @@ public record Course(
       case GRAIN_OR_SCRAPS -> "feed-no-protein";
       case FORAGING -> "feed-free-range";
     };
+  }
+
+  /** Whether they get less than they would eat: as said, or because they are lard pigs. */
+  public static boolean isBelowAppetite(Feed feed, Group group) {
+    return feed.kind() == Feed.Kind.RESTRICTED || (feed.kind() == null && isLard(group));
   }
 
   /** Bred for lard, and not crossed with anything leaner. */

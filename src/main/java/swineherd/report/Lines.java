@@ -22,12 +22,18 @@ final class Lines {
     return this;
   }
 
+  /** A line that fits. */
+  Lines line(String line) {
+    out.append(line).append('\n');
+    return this;
+  }
+
   Lines gap() {
     out.append('\n');
     return this;
   }
 
-  private static List<String> wrap(String text, int width) {
+  static List<String> wrap(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.strip().split("\\s+")) {

@@ -38,13 +38,18 @@ public final class Display {
   /** An uncertain quantity: {@code about 16 weeks (14 to 20)}. */
   public static String band(
       double low, double likely, double high, Dimension dimension, UnitSystem units) {
+    return (low == high ? "" : "about ") + span(low, likely, high, dimension, units);
+  }
+
+  /** The same as it stands in a table: {@code 16 weeks (14 to 20)}. */
+  public static String span(
+      double low, double likely, double high, Dimension dimension, UnitSystem units) {
     if (low == high) {
       return amount(likely, dimension, units);
     }
     String symbol = symbol(likely, dimension, units);
     double shown = dimension.fromBase(likely, symbol);
-    return "about "
-        + number(shown, symbol, 2)
+    return number(shown, symbol, 2)
         + unit(symbol, shown)
         + " ("
         + number(dimension.fromBase(low, symbol), symbol, 2)

@@ -1,0 +1,61 @@
+package swineherd.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import swineherd.outlook.sheet.FigureSheet;
+import swineherd.report.FiguresReport;
+import swineherd.setup.SetupReader;
+
+/** Works out every figure that a setup allows and prints the tables. */
+@Command(
+    name = "figures",
+    mixinStandardHelpOptions = true,
+    header = "Print every figure for a setup: growth, feed, water, room, meat, money.",
+    description =
+        "Reads a setup in YAML or JSON. What cannot be worked out says which answer is missing.")
+final class FiguresCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "The setup; - reads standard input.")
+  private Path file;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
+  private Format format;
+
+  @Option(names = "--sources", description = "Also say what each table rests on.")
+  private boolean sources;
+
+  private enum Format {
+    text,
+    json,
+    csv
+  }
+
+  @Override
+  public Integer call() {
+    FigureSheet sheet =
+        FigureSheet.of(SetupReader.read(file, LocalDate.now(ZoneId.systemDefault())).setup());
+    FiguresReport report = new FiguresReport(sheet);
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(
+        switch (format) {
+          case text -> report.text(sources, Style::bold);
+          case json -> report.json();
+          case csv -> report.csv();
+        });
+    out.flush();
+    return 0;
+  }
+}

@@ -1,0 +1,110 @@
+package swineherd.outlook.sheet;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import swineherd.figures.Band;
+import swineherd.figures.FeedIntake;
+import swineherd.figures.FeedUse;
+import swineherd.figures.Feeding;
+import swineherd.figures.IntakeCurve;
+import swineherd.figures.OutsideDomainException;
+import swineherd.outlook.Course;
+import swineherd.setup.Feed;
+import swineherd.setup.Group;
+
+/** The feed of one group, day by day from its arrival to its last day. */
+final class FeedCourse {
+  private static final double[] PHASES = {11, 25, 50, 75, 100};
+
+  private final Feeding feeding;
+  private final LocalDate from;
+  private final double[] mornings;
+  private final double[] daily;
+
+  private FeedCourse(Feeding feeding, LocalDate from, double[] mornings, int pigs) {
+    this.feeding = feeding;
+    this.from = from;
+    this.mornings = mornings;
+    this.daily = FeedIntake.daily(feeding, mornings, pigs);
+  }
+
+  /**
+   * @param last last day they are there
+   * @throws OutsideDomainException if the weights are beyond what the intake curves hold
+   */
+  static FeedCourse of(Course course, Group group, Feed feed, LocalDate last) {
+    Feeding feeding = feeding(course, group, feed, course.housed());
+    LocalDate from = course.arrives();
+    int days = (int) Math.max(0, last.toEpochDay() - from.toEpochDay());
+    double[] mornings =
+        IntStream.rangeClosed(0, days).mapToDouble(day -> weight(course, from, day)).toArray();
+    return new FeedCourse(feeding, from, mornings, course.count());
+  }
+
+  private static double weight(Course course, LocalDate from, int day) {
+    Band weight = course.weightOn(from.plusDays(day));
+    if (weight == null) {
+      throw new OutsideDomainException(
+          "the growth curve of these pigs does not go as far as " + from.plusDays(day));
+    }
+    return weight.likely();
+  }
+
+  /**
+   * How they are fed, from what was said; what was not is as the course takes it.
+   *
+   * @param housed whether to reckon what they eat in a house, without what outdoors adds
+   */
+  static Feeding feeding(Course course, Group group, Feed feed, boolean housed) {
+    boolean selfFed = feed.kind() == Feed.Kind.SELF_FEEDER;
+    return Feeding.of(
+        course.growthClass().key(),
+        curve(group),
+        Course.isBelowAppetite(feed, group) ? "restricted" : "to-appetite",
+        housed ? "housed" : "outdoors",
+        selfFed ? "self-feeder" : "trough",
+        "compound");
+  }
+
+  private static IntakeCurve curve(Group group) {
+    if (group.sex() == Group.Sex.GILTS) {
+      return IntakeCurve.GILT;
+    }
+    if (group.sex() != Group.Sex.MALES || group.males() == null) {
+      return IntakeCurve.MIXED;
+    }
+    return group.males() == Group.Males.CASTRATED ? IntakeCurve.BARROW : IntakeCurve.BOAR;
+  }
+
+  Feeding feeding() {
+    return feeding;
+  }
+
+  /** The first day of feeding. */
+  LocalDate from() {
+    return from;
+  }
+
+  /** kg for the whole group on each day from the first, waste counted. */
+  double[] daily() {
+    return daily.clone();
+  }
+
+  /** kg for the whole group from a day on. */
+  double kgFrom(LocalDate day) {
+    int first = (int) Math.max(0, day.toEpochDay() - from.toEpochDay());
+    return first >= daily.length ? 0 : Arrays.stream(daily, first, daily.length).sum();
+  }
+
+  /** For one pig over the whole time. */
+  FeedUse eachInAll() {
+    return FeedIntake.total(feeding, mornings);
+  }
+
+  /** For one pig by the phases in which its needs differ. */
+  List<FeedUse> eachByPhase() {
+    return FeedIntake.phases(feeding, mornings, PHASES);
+  }
+}

@@ -1,0 +1,172 @@
+package swineherd.outlook.sheet;
+
+import static swineherd.outlook.sheet.Figure.kg;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Map;
+import swineherd.figures.Band;
+import swineherd.figures.Breed;
+import swineherd.figures.Carcass;
+import swineherd.figures.Freezer;
+import swineherd.figures.SlaughterDay;
+import swineherd.figures.Transport;
+import swineherd.rulebook.Table;
+import swineherd.setup.Group;
+import swineherd.setup.Pen;
+import swineherd.units.Dimension;
+
+/** From the live pig to the freezer: when to book and to take the feed away, what it will give. */
+final class SlaughterSection {
+  private static final int MORNING = 8;
+
+  private final Pigs pigs;
+  private final Rows rows;
+
+  private SlaughterSection(Pigs pigs) {
+    this.pigs = pigs;
+    this.rows = pigs.rows("slaughter", "Slaughter and meat");
+  }
+
+  static Section of(Pigs pigs) {
+    SlaughterSection section = new SlaughterSection(pigs);
+    if (pigs.course() != null) {
+      section.write();
+    }
+    return section.rows.section();
+  }
+
+  private void write() {
+    LocalDate day = pigs.last();
+    if (day != null) {
+      days(day);
+    }
+    rows.assuming("carcass scalded, head off; usual cuts with the bone in");
+    rows.add("live", "Live weight of one", row -> kg(pigs.endWeight()));
+    rows.add(
+        "hanging",
+        "Hanging weight of one",
+        row -> {
+          row.rests("wisconsin-hog-yield", "kentucky-asc-179");
+          row.with("cold", kg(Carcass.coldKg(hanging(pigs)))).note("{cold} out of the cooler");
+          return kg(hanging(pigs));
+        });
+    rows.add(
+        "meat",
+        "Meat of one, wrapped",
+        row -> {
+          row.rests("attra-hog-yield", "usda-fb-2265", "wsda-yield");
+          return kg(meat(pigs));
+        });
+    cuts();
+    rows.add(
+        "meat-all",
+        "Meat of all",
+        row -> pigs.count() == 1 ? null : kg(meat(pigs).times(pigs.count())));
+    rows.add(
+        "freezer",
+        "Freezer room for all of it",
+        row -> {
+          Band meat = meat(pigs).times(pigs.count());
+          Band litres = Freezer.litres(meat.likely());
+          double freezes = Freezer.freezesKgADay(litres.likely()).likely();
+          row.with("freezes", Figure.kgADay(freezes)).rests("usda-home-freezing");
+          row.note("one of that size freezes {freezes}: let the butcher freeze it");
+          return Figure.of(litres, Dimension.VOLUME);
+        });
+    road();
+  }
+
+  private void days(LocalDate day) {
+    rows.add(
+        "book-by",
+        "Book by",
+        row -> {
+          LocalDate by = SlaughterDay.bookBy(day, pigs.setup().place().country());
+          row.with("day", new Figure.Day(day));
+          row.note(
+              Boolean.TRUE.equals(pigs.group().booked())
+                  ? "it is booked"
+                  : "for {day}; better on the day they are bought");
+          return new Figure.Day(by);
+        });
+    rows.add(
+        "feed-off",
+        "Last feed, for {day} at 8 in the morning",
+        row -> {
+          row.with("day", new Figure.Day(day)).rests("ontario-05-065", "animals-2020-fasting");
+          LocalDateTime kill = day.atTime(MORNING, 0);
+          SlaughterDay.FeedOff off = SlaughterDay.feedOff(kill, kill);
+          row.with("before", new Figure.Day(off.earliest().toLocalDate()));
+          row.note("waiting and road counted; water until they are loaded");
+          row.note("on {before}");
+          return Figure.words(
+              "from " + off.earliest().toLocalTime() + " to " + off.latest().toLocalTime());
+        });
+    rows.add(
+        "best-before",
+        "Eat roasts frozen then by",
+        row -> {
+          row.with("bacon", new Figure.Day(Freezer.bestBefore(day, "bacon")));
+          row.with("sausage", new Figure.Day(Freezer.bestBefore(day, "sausage")));
+          row.rests("us-cold-storage");
+          row.note("bacon by {bacon}, raw sausage by {sausage}: for taste, it stays safe");
+          return new Figure.Day(Freezer.bestBefore(day, "roasts"));
+        });
+  }
+
+  private void cuts() {
+    rows.add(
+        "cuts",
+        "Cuts of one, before boning and trimming",
+        row -> {
+          row.rests("extension-cut-chart", "nppc-cuts");
+          for (Map.Entry<String, Double> cut : Carcass.cutsKg(hanging(pigs).likely()).entrySet()) {
+            String placeholder = cut.getKey().replace("-", "");
+            row.with(placeholder, kg(cut.getValue()));
+            row.note(Table.named("cuts").row(cut.getKey()).text("what") + " {" + placeholder + "}");
+          }
+          return kg(hanging(pigs).likely());
+        });
+  }
+
+  private void road() {
+    rows.add(
+        "trailer",
+        "Floor of the trailer for all",
+        row -> {
+          double weight = pigs.endWeight();
+          row.rests("efsa-2022-transport", "whiting-brandt-2002");
+          row.with("hot", Figure.m2(pigs.count() * Transport.floor(weight, true)));
+          row.with("least", Figure.m2(pigs.count() * Transport.hardLine(weight)));
+          row.note("{hot} in the heat, never less than {least}");
+          return Figure.m2(pigs.count() * Transport.floor(weight, false));
+        });
+  }
+
+  /**
+   * Hot carcass of one pig, kg.
+   *
+   * @throws swineherd.figures.OutsideDomainException if they go too light or too heavy
+   */
+  static Band hanging(Pigs pigs) {
+    Pen pen = pigs.setup().pen(pigs.group().pen()).orElse(null);
+    boolean pastured = pen != null && pen.ground() == Pen.Ground.MOVED_PASTURE;
+    return Carcass.hangingKg(
+        pigs.endWeight(), Carcass.dressingPercent(Carcass.Style.HEAD_OFF_SKIN_ON, pastured, false));
+  }
+
+  /**
+   * Wrapped meat of one pig, kg.
+   *
+   * @throws swineherd.figures.OutsideDomainException if they go too light or too heavy
+   */
+  static Band meat(Pigs pigs) {
+    return Carcass.meatKg(
+        hanging(pigs), Carcass.meatPercent(Carcass.Cutting.BONE_IN, lard(pigs.group())));
+  }
+
+  private static boolean lard(Group group) {
+    return group.breed() != null && Breed.named(group.breed()).type() == Breed.Type.LARD;
+  }
+}
