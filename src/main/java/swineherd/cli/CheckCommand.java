@@ -28,7 +28,7 @@ import swineherd.setup.SetupReader;
     header = "Check a setup and print what to do, the strongest first.",
     description = "Reads a setup in YAML or JSON. See scenarios/ for examples.")
 final class CheckCommand implements Callable<Integer> {
-  private static final long LONGEST_MILLISECONDS = 2_000;
+  private static final long LONGEST_MILLISECONDS = 5_000;
 
   @Spec private CommandSpec spec;
 
@@ -49,6 +49,13 @@ final class CheckCommand implements Callable<Integer> {
   private boolean showRank;
 
   @Option(
+      names = "--matters",
+      description =
+          "Try out the plausible answers of every open question and tell which would move the list"
+              + " farthest; takes a second.")
+  private boolean tryOut;
+
+  @Option(
       names = "--rules",
       paramLabel = "DIR",
       description = {
@@ -63,8 +70,8 @@ final class CheckCommand implements Callable<Integer> {
     markdown
   }
 
-  private static List<Matters.Matter> matters(Checklist checklist, KnowledgeBase rules) {
-    return Matters.of(checklist, rules, LONGEST_MILLISECONDS);
+  private List<Matters.Matter> matters(Checklist checklist, KnowledgeBase rules) {
+    return tryOut ? Matters.of(checklist, rules, LONGEST_MILLISECONDS) : Matters.resting(checklist);
   }
 
   @Override

@@ -36,6 +36,28 @@ public final class Matters {
   private Matters() {}
 
   /**
+   * The unanswered questions that items of the list already rest on: quick, and less than {@link
+   * #of} finds, which tries out every question.
+   */
+  public static List<Matter> resting(Checklist checklist) {
+    List<Matter> matters = new ArrayList<>();
+    for (Unanswered question : checklist.unanswered()) {
+      Set<String> items = new TreeSet<>();
+      double by = 0;
+      for (Item item : checklist.items()) {
+        if (item.because().stream().anyMatch(b -> b.path().equals(question.path()))) {
+          items.add(item.id());
+          by += item.rank().score();
+        }
+      }
+      if (!items.isEmpty()) {
+        matters.add(new Matter(question, items.size(), by, items));
+      }
+    }
+    return sorted(matters);
+  }
+
+  /**
    * The questions that would move anything, those that move the list farthest first.
    *
    * @param base the checklist as it is

@@ -84,9 +84,9 @@ public final class TextReport {
     Question question = Rulebook.questions().get(matter.question().question());
     return Wording.capital(question.label())
         + (about.isEmpty() ? "" : " (" + about + ")")
-        + ": could change "
-        + Wording.counted(matter.moves(), "item", "items")
-        + ".";
+        + ": "
+        + Wording.counted(matter.moves(), "item hangs", "items hang")
+        + " on it.";
   }
 
   private void item(Lines lines, int number, Item item) {

@@ -52,6 +52,16 @@ class MattersTest {
   }
 
   @Test
+  void without_trying_out_it_tells_what_the_list_already_rests_on() {
+    Checklist checklist =
+        Advisor.advise(read("pens: [{name: lot}]\npigs: [{name: reds, count: 3}]"));
+    assertThat(Matters.resting(checklist))
+        .filteredOn(m -> m.question().path().equals("pens[0].fence.kind"))
+        .singleElement()
+        .satisfies(m -> assertThat(m.items()).contains("fence.find-out"));
+  }
+
+  @Test
   void no_time_means_no_answer_and_no_fault() {
     Checklist checklist = Advisor.advise(read("pigs: [{name: reds, count: 3}]"));
     assertThat(Matters.of(checklist, KnowledgeBase.shipped(), 0)).isEmpty();
