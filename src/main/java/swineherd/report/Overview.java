@@ -56,7 +56,7 @@ final class Overview {
           + " urgent: call now.";
     }
     if (items <= 3 && checklist.items().stream().allMatch(i -> i.rank().score() < 40)) {
-      return things + ", none of them pressing; the rest is in order.";
+      return things + ", none of them pressing; nothing else stands out.";
     }
     return things + ", the strongest first.";
   }
