@@ -8,7 +8,10 @@ public final class Ascaris {
   public static final double NO_DEVELOPMENT_C = 14.5;
 
   private static final double COLDEST_FITTED_C = 16;
-  private static final double WARMEST_FITTED_C = 33;
+
+  /** degC; the warmest for which times are published. */
+  public static final double WARMEST_C = 33;
+
   private static final int SHORTEST_DAYS = 12;
 
   private Ascaris() {}
@@ -28,8 +31,7 @@ public final class Ascaris {
    */
   public static OptionalInt daysToInfective(double meanC) {
     double t =
-        OutsideDomainException.within(
-            "soil or bedding temperature in degC", meanC, -40, WARMEST_FITTED_C);
+        OutsideDomainException.within("soil or bedding temperature in degC", meanC, -40, WARMEST_C);
     if (t <= NO_DEVELOPMENT_C) {
       return OptionalInt.empty();
     }

@@ -37,12 +37,14 @@ public final class GroundRest {
     return d < span("rest-after-heavy") ? Worth.FAIR : Worth.GOOD;
   }
 
-  /**
-   * Day from which ground may take pigs again: two years (730 days) after the last, five after a
-   * heavy infestation.
-   */
+  /** Days ground should be without pigs: two years (730), five after a heavy infestation. */
+  public static int daysNeeded(boolean heavilyInfested) {
+    return (int) span(heavilyInfested ? "rest-after-heavy" : "rest-minimum");
+  }
+
+  /** Day from which ground may take pigs again, {@link #daysNeeded} after the last. */
   public static LocalDate restUntil(LocalDate lastPigs, boolean heavilyInfested) {
-    return lastPigs.plusDays((long) span(heavilyInfested ? "rest-after-heavy" : "rest-minimum"));
+    return lastPigs.plusDays(daysNeeded(heavilyInfested));
   }
 
   private static double span(String key) {

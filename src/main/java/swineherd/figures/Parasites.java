@@ -99,6 +99,15 @@ public final class Parasites {
     return new NextTest((int) days, raw < 0.8 * floor, assumed);
   }
 
+  /** Area a pig in m2 from which on more of it does not lengthen the way to the next test. */
+  public static double lightArea() {
+    return Table.named("parasite-factors").rows().stream()
+        .filter(row -> row.text("factor").equals("area"))
+        .mapToDouble(row -> row.number("from"))
+        .max()
+        .orElseThrow();
+  }
+
   private static double area(Keeping k, boolean earth, Set<Input> assumed) {
     if (!earth) {
       return 1;
@@ -202,6 +211,15 @@ public final class Parasites {
 
   private static double span(String key) {
     return Table.named("parasite-days").row(key).number("days");
+  }
+
+  /**
+   * A span of table {@code parasite-days}, days.
+   *
+   * @throws IllegalArgumentException if it has no such row
+   */
+  public static int days(String key) {
+    return (int) span(key);
   }
 
   /**

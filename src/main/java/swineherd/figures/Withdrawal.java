@@ -3,10 +3,14 @@ package swineherd.figures;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import swineherd.rulebook.Table;
 import swineherd.setup.Country;
+import swineherd.setup.DiaryEntry.Route;
 
 /**
  * From what day a treated pig may go to slaughter. The days on the pack or from the vet decide; the
@@ -17,6 +21,17 @@ import swineherd.setup.Country;
  * and a safety day is added.
  */
 public final class Withdrawal {
+  private static final Map<String, String> ROUTES =
+      Map.of(
+          "feed",
+          "in feed",
+          "water",
+          "in water",
+          "water feed",
+          "in water or feed",
+          "injection",
+          "by injection");
+
   private Withdrawal() {}
 
   /** Whose labels and law hold. */
@@ -38,12 +53,6 @@ public final class Withdrawal {
       }
       return country.isUnitedKingdom() || country.isEuropeanUnion() ? EU_UK : ELSEWHERE;
     }
-  }
-
-  public enum Route {
-    FEED,
-    WATER,
-    INJECTION
   }
 
   /**
@@ -113,6 +122,72 @@ public final class Withdrawal {
     return !rows.isEmpty() && rows.stream().allMatch(row -> row.text("labelled").equals("no"));
   }
 
+  /**
+   * Whether the table knows the active for pigs there, but not by that route: another route than
+   * the pack's is use off the label. Only the table of the United States is full enough to say so.
+   */
+  public static boolean notByThatRoute(String active, Route route, Region region) {
+    return region == Region.US
+        && route != null
+        && !rows(active, null, region).isEmpty()
+        && rows(active, route, region).isEmpty();
+  }
+
+  /**
+   * What the table prints for an active in a region, in words: {@code 18 days by injection, 5 days
+   * in feed}; empty if it prints nothing.
+   */
+  public static String labels(String active, Region region) {
+    return rows(active, null, region).stream()
+        .filter(Withdrawal::printed)
+        .map(row -> days(row) + ROUTES.get(row.text("routes")))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String days(Table.Row row) {
+    long low = (long) row.number("low_d");
+    long high = (long) row.number("high_d");
+    return (low == high ? "" : low + " to ") + high + (high == 1 ? " day " : " days ");
+  }
+
+  /** Whether an active is one that is given against worms; false where the table has none such. */
+  public static boolean isForWorms(String active) {
+    return active != null
+        && Table.named("withdrawal").rows().stream()
+            .anyMatch(row -> row.text("active").equals(written(active)) && forWorms(row));
+  }
+
+  /**
+   * Longest withdrawal in days that the table prints for anything against worms in a region; where
+   * it has none for that region, in any.
+   */
+  public static int longestForWorms(Region region) {
+    return longest(row -> forWorms(row) && isOf(row, region));
+  }
+
+  /** Longest withdrawal in days that the table prints for anything anywhere. */
+  public static int longest() {
+    return longest(row -> true);
+  }
+
+  private static int longest(Predicate<Table.Row> which) {
+    return (int)
+        Table.named("withdrawal").rows().stream()
+            .filter(Withdrawal::printed)
+            .filter(which)
+            .mapToDouble(row -> row.number("high_d"))
+            .max()
+            .orElseThrow();
+  }
+
+  private static boolean isOf(Table.Row row, Region region) {
+    return region == Region.ELSEWHERE || row.text("region").equals(key(region));
+  }
+
+  private static boolean forWorms(Table.Row row) {
+    return row.text("used").equals("worms");
+  }
+
   private static boolean printed(Table.Row row) {
     return row.text("labelled").equals("yes") && row.maybe("low_d").isPresent();
   }
@@ -123,10 +198,15 @@ public final class Withdrawal {
     }
     String place = key(region);
     return Table.named("withdrawal").rows().stream()
-        .filter(row -> row.text("active").equalsIgnoreCase(active.strip()))
+        .filter(row -> row.text("active").equals(written(active)))
         .filter(row -> row.text("region").equals(place))
         .filter(row -> route == null || List.of(row.text("routes").split(" ")).contains(key(route)))
         .toList();
+  }
+
+  /** An active as the table writes it. */
+  private static String written(String active) {
+    return active.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-");
   }
 
   private static String key(Enum<?> value) {
@@ -150,6 +230,23 @@ public final class Withdrawal {
     return longestLabelDays.isPresent()
         ? (int) Math.ceil(rule("cascade-factor") * longestLabelDays.getAsDouble())
         : (int) rule("cascade-no-label");
+  }
+
+  /**
+   * Days after which even a use off the label is usually past: half as long again as the longest
+   * withdrawal the table prints for that active there, or for anything anywhere where it prints
+   * none. Only for how much to make of a label that is not at hand; it clears no pig.
+   *
+   * @param active null if unknown
+   */
+  public static int hardlyLonger(String active, Region region) {
+    int longest = tableDays(active, null, region).map(DayRange::high).orElse(longest());
+    return cascadeMinimum(OptionalDouble.of(longest));
+  }
+
+  /** Feed in kg that one pig eats if it is kept some days past its day. */
+  public static double extraFeed(int days) {
+    return rule("finisher-feed") * OutsideDomainException.within("days", days, 0, 400);
   }
 
   /** First day a pig may be slaughtered after {@code days} of withdrawal, with the safety day. */
@@ -177,7 +274,10 @@ public final class Withdrawal {
    *     number
    */
   public static Clearance clearance(Treatment t) {
-    boolean offLabel = t.offLabel() || notLabelledForPigs(t.active(), t.route(), t.region());
+    boolean offLabel =
+        t.offLabel()
+            || notLabelledForPigs(t.active(), t.route(), t.region())
+            || notByThatRoute(t.active(), t.route(), t.region());
     if (t.vetDays() == null && (offLabel || t.active() == null)) {
       return none(Basis.ASK_THE_VET);
     }

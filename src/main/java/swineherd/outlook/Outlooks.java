@@ -28,6 +28,10 @@ public final class Outlooks {
     all.addAll(WaterOut.of(setup, courses));
     all.addAll(WaterTested.of(setup));
     all.addAll(Fences.of(setup, courses));
+    all.addAll(Treated.of(setup, courses));
+    all.addAll(WormTest.of(setup, courses));
+    all.addAll(WormGround.of(setup));
+    all.addAll(WormArrival.of(setup));
     return List.copyOf(all);
   }
 }

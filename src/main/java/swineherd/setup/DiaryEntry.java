@@ -13,6 +13,7 @@ import java.time.LocalDate;
  * @param did what was done
  * @param weight mean live weight found, kg each
  * @param active active ingredient given
+ * @param route how it was given
  * @param withdrawal meat withdrawal on the label, days
  * @param pen pen they were moved to
  * @param note anything to remember
@@ -23,6 +24,7 @@ public record DiaryEntry(
     Did did,
     Double weight,
     String active,
+    Route route,
     Double withdrawal,
     String pen,
     String note) {
@@ -45,5 +47,19 @@ public record DiaryEntry(
     VET_SAID,
     @JsonProperty("done")
     DONE
+  }
+
+  /** How a medicine is given. */
+  public enum Route {
+    @JsonProperty("injection")
+    INJECTION,
+    @JsonProperty("feed")
+    FEED,
+    @JsonProperty("water")
+    WATER,
+    @JsonProperty("pour-on")
+    POUR_ON,
+    @JsonProperty("by-mouth")
+    BY_MOUTH
   }
 }

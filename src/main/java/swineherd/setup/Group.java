@@ -29,6 +29,7 @@ import java.time.LocalDate;
  * @param wormedOn when they were last wormed
  * @param wormedAtSource whether the breeder wormed them, in writing
  * @param dungCount what the last dung counts said
+ * @param countedOn when the last of them was made
  * @param targetWeight live weight at which they should go, kg
  * @param slaughterOn day on which they should go
  * @param booked whether that day is booked
@@ -55,6 +56,7 @@ public record Group(
     LocalDate wormedOn,
     Boolean wormedAtSource,
     DungCount dungCount,
+    LocalDate countedOn,
     Double targetWeight,
     LocalDate slaughterOn,
     Boolean booked) {

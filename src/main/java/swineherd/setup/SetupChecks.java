@@ -88,6 +88,7 @@ final class SetupChecks {
     notLater(path + "born", group.born(), group.arrives(), "the arrival");
     notLater(path + "born", group.born(), group.castratedOn(), "the castration");
     notLater(path + "arrives", group.arrives(), group.slaughterOn(), "the slaughter");
+    notLater(path + "countedOn", group.countedOn(), setup.checkOn(), "the day of the check");
     notLater(path + "wormedOn", group.wormedOn(), setup.checkOn(), "the day of the check");
     if (group.arrivalWeight() != null
         && group.targetWeight() != null

@@ -74,7 +74,7 @@ public final class Display {
       case VOLUME -> us ? (size < 1 ? "fl oz" : "gal") : (size < 1 ? "ml" : "L");
       case FLOW -> us ? "cup/min" : "L/min";
       case TEMPERATURE -> us ? "F" : "C";
-      case TIME -> size <= 60 ? "d" : size <= 400 ? "wk" : "month";
+      case TIME -> size <= 60 ? "d" : size <= 400 ? "wk" : size < 720 ? "month" : "year";
       default -> dimension.base();
     };
   }
@@ -85,6 +85,7 @@ public final class Display {
       case "d" -> one ? " day" : " days";
       case "wk" -> one ? " week" : " weeks";
       case "month" -> one ? " month" : " months";
+      case "year" -> one ? " year" : " years";
       case "ac" -> one ? " acre" : " acres";
       case "mi" -> one ? " mile" : " miles";
       case "cup/min" -> one ? " cup/min" : " cups/min";

@@ -77,6 +77,7 @@ final class Examples {
   /** Sets or removes what stands at a path such as {@code pens[0].fence.kind}. */
   static void set(JsonNode tree, String path, JsonNode value) {
     JsonNode at = tree;
+    JsonNode copy = value.deepCopy();
     List<String> steps = new ArrayList<>(List.of(path.split("[.\\[]")));
     for (int i = 0; i < steps.size(); i++) {
       String step = steps.get(i).replace("]", "");
@@ -88,7 +89,7 @@ final class Examples {
           items.addObject();
         }
         if (last) {
-          items.set(index, value);
+          items.set(index, copy);
         }
         at = items.get(index);
       } else {
@@ -96,7 +97,7 @@ final class Examples {
         if (last && value.isNull()) {
           fields.remove(step);
         } else if (last) {
-          fields.set(step, value);
+          fields.set(step, copy);
         } else if (!fields.has(step) || !fields.get(step).isContainerNode()) {
           fields.set(step, nextIsIndex ? fields.arrayNode() : fields.objectNode());
         }

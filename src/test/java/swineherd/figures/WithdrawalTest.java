@@ -2,6 +2,7 @@ package swineherd.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -13,9 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import swineherd.figures.Withdrawal.Basis;
 import swineherd.figures.Withdrawal.Clearance;
 import swineherd.figures.Withdrawal.Region;
-import swineherd.figures.Withdrawal.Route;
 import swineherd.figures.Withdrawal.Treatment;
 import swineherd.setup.Country;
+import swineherd.setup.DiaryEntry.Route;
 
 class WithdrawalTest {
   private static final LocalDate OCTOBER_1 = LocalDate.of(2025, 10, 1);
@@ -227,6 +228,10 @@ class WithdrawalTest {
               label,
               null,
               false);
+      if (Withdrawal.notByThatRoute(t.active(), t.route(), t.region())) {
+        assertThat(Withdrawal.clearance(t).basis()).isEqualTo(Basis.ASK_THE_VET);
+        continue;
+      }
       Treatment later =
           new Treatment(
               t.active(),
@@ -245,5 +250,67 @@ class WithdrawalTest {
       assertThat(Withdrawal.latestLastDose(clearance.date(), clearance.days()))
           .isEqualTo(t.lastDose());
     }
+  }
+
+  @Test
+  void another_route_than_any_label_has_is_for_the_vet() {
+    // 21 CFR 522.1192 and 558.300 [read] are all there is of ivermectin for pigs: injection, feed.
+    Treatment pourOn =
+        new Treatment("ivermectin", Route.POUR_ON, Region.US, OCTOBER_1, 48.0, null, false);
+    assertThat(Withdrawal.clearance(pourOn))
+        .isEqualTo(new Clearance(null, null, Basis.ASK_THE_VET, false));
+    // The European rows are too few to say so: there the pack that was typed counts.
+    Treatment european =
+        new Treatment("fenbendazole", Route.WATER, Region.EU_UK, OCTOBER_1, 4.0, null, false);
+    assertThat(Withdrawal.clearance(european).date()).isEqualTo(LocalDate.of(2025, 10, 6));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "doramectin 24 (21 CFR 522.770) [read] is the longest of the United States, US, 24",
+    "doramectin 77 (UK data sheet) [memory] is the longest of Europe, EU_UK, 77",
+    "where nothing is known the longest anywhere counts [judgement], ELSEWHERE, 77",
+  })
+  void the_longest_withdrawal_of_what_is_given_against_worms(
+      String check, Region region, int days) {
+    assertThat(Withdrawal.longestForWorms(region)).isEqualTo(days);
+  }
+
+  @Test
+  void what_is_given_against_worms_is_told_from_the_rest() {
+    assertThat(Withdrawal.isForWorms("Fenbendazole")).isTrue();
+    assertThat(Withdrawal.isForWorms("oxytetracycline")).isFalse();
+    assertThat(Withdrawal.isForWorms("something-else")).isFalse();
+    assertThat(Withdrawal.isForWorms(null)).isFalse();
+  }
+
+  @Test
+  void labels_are_told_by_the_way_it_is_given() {
+    // 21 CFR 522.1192 and 558.300 [read]; fenbendazole 3-10 by product [memory].
+    assertThat(Withdrawal.labels("ivermectin", Region.US))
+        .isEqualTo("18 days by injection, 5 days in feed");
+    assertThat(Withdrawal.labels("pyrantel", Region.US)).isEqualTo("1 day in feed");
+    assertThat(Withdrawal.labels("fenbendazole", Region.EU_UK)).isEqualTo("3 to 10 days in feed");
+    assertThat(Withdrawal.labels("ivermectin", Region.ELSEWHERE)).isEmpty();
+  }
+
+  @Test
+  void two_words_are_an_active_of_the_table_too() {
+    assertThat(Withdrawal.tableDays("Penicillin procaine", Route.INJECTION, Region.US))
+        .hasValue(new DayRange(6, 7));
+  }
+
+  @Test
+  void use_off_the_label_is_hardly_longer_than_half_as_long_again() {
+    // 1.5 times the longest label is the least a vet may set (Veterinary Medicines Regulations
+    // 2013 [read]); taken here as what to reckon with [judgement].
+    assertThat(Withdrawal.hardlyLonger("ivermectin", Region.EU_UK)).isEqualTo(42);
+    assertThat(Withdrawal.hardlyLonger(null, Region.US)).isEqualTo(116);
+  }
+
+  @Test
+  void two_weeks_late_eat_fourteen_days_of_finisher_feed() {
+    // About 7 lb a day each: common practice, no source; 14 x 7 = 98 lb.
+    assertThat(Withdrawal.extraFeed(14)).isCloseTo(98 * 0.45359237, within(0.5));
   }
 }

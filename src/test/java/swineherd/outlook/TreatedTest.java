@@ -1,0 +1,142 @@
+package swineherd.outlook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import swineherd.figures.Withdrawal.Basis;
+import swineherd.setup.SetupReader;
+
+/** Withdrawals are those of the tables, which are checked against the law in WithdrawalTest. */
+class TreatedTest {
+  private static final String BARROWS =
+      """
+      checkOn: 2026-10-20
+      place: {country: united-states}
+      pigs:
+        - {name: barrows, count: 2, slaughterOn: 2026-10-25}
+      """;
+
+  private static List<Treated> treated(String yaml) {
+    return Outlooks.of(SetupReader.read("pigs.yaml", yaml, LocalDate.EPOCH).setup()).stream()
+        .filter(Treated.class::isInstance)
+        .map(Treated.class::cast)
+        .toList();
+  }
+
+  private static Treated only(String yaml) {
+    assertThat(treated(yaml)).hasSize(1);
+    return treated(yaml).get(0);
+  }
+
+  @Test
+  void an_injection_five_days_before_the_date_clears_on_8_november() {
+    // 18 days (21 CFR 522.1192 [read]) end on 7 November; a day for safety [judgement].
+    Treated given =
+        only(
+            BARROWS
+                + "diary: [{on: 2026-10-20, pigs: barrows, did: treated, active: ivermectin,"
+                + " route: injection}]");
+    assertThat(given.clearOn()).isEqualTo(LocalDate.of(2026, 11, 8));
+    assertThat(given.basis()).isEqualTo(Basis.TABLE);
+    assertThat(given.late()).isEqualTo(14);
+    assertThat(given.running()).isTrue();
+    assertThat(given.grounds()).contains("diary[0].active", "pigs[0].slaughterOn");
+  }
+
+  @Test
+  void several_days_of_one_active_are_one_course_with_its_last_day_and_longest_label() {
+    Treated given =
+        only(
+            BARROWS
+                + """
+                diary:
+                  - {on: 2026-09-28, pigs: barrows, did: treated, active: tylosin}
+                  - {on: 2026-09-29, pigs: barrows, did: treated, active: Tylosin, withdrawal: 14 days}
+                  - {on: 2026-09-30, pigs: barrows, did: treated, active: " tylosin"}
+                """);
+    // 30 September and 14 days (21 CFR 522.2640 [read]) are 14 October; a day for safety.
+    assertThat(given.clearOn()).isEqualTo(LocalDate.of(2026, 10, 15));
+    assertThat(given.late()).isZero();
+    assertThat(given.mayReach()).isFalse();
+    assertThat(given.running()).isFalse();
+  }
+
+  @Test
+  void only_one_of_several_is_the_latest_and_one_without_a_date_blocks() {
+    List<Treated> given =
+        treated(
+            BARROWS
+                + """
+                diary:
+                  - {on: 2026-10-01, pigs: barrows, did: treated, active: tylosin, withdrawal: 14 days}
+                  - {on: 2026-10-12, pigs: barrows, did: treated, active: levamisole, withdrawal: 3 days}
+                  - {on: 2026-10-13, pigs: barrows, did: treated}
+                """);
+    // 16 October both; the first of them is told.
+    assertThat(given).extracting(Treated::latest).containsExactly(true, false, false);
+    assertThat(given).allMatch(Treated::blocked);
+    assertThat(given.get(2).basis()).isEqualTo(Basis.ASK_THE_VET);
+  }
+
+  @Test
+  void a_worming_that_stands_in_the_diary_is_not_counted_twice() {
+    String wormed = BARROWS.replace("count: 2", "count: 2, wormedOn: 2026-10-02");
+    assertThat(treated(wormed)).extracting(Treated::noted).containsExactly(false);
+    assertThat(
+            treated(
+                wormed
+                    + "diary: [{on: 2026-10-02, pigs: barrows, did: treated, active: pyrantel}]"))
+        .extracting(Treated::noted)
+        .containsExactly(true);
+    // a medicine against something else says nothing of it
+    assertThat(
+            treated(
+                wormed + "diary: [{on: 2026-10-03, pigs: barrows, did: treated, active: tylosin}]"))
+        .extracting(Treated::noted)
+        .containsExactly(true, false);
+  }
+
+  @Test
+  void a_worming_with_something_unnamed_may_reach_as_far_as_the_longest_label() {
+    // Doramectin, 24 days (21 CFR 522.770 [read]), and the day for safety: 30 September clears on
+    // 25 October, 1 October does not.
+    assertThat(only(BARROWS.replace("count: 2", "wormedOn: 2026-09-30")).mayReach()).isFalse();
+    assertThat(only(BARROWS.replace("count: 2", "wormedOn: 2026-10-01")).mayReach()).isTrue();
+  }
+
+  @Test
+  void without_a_date_set_they_could_go_today() {
+    String anyDay = BARROWS.replace(", slaughterOn: 2026-10-25", "");
+    Treated given =
+        only(
+            anyDay
+                + "diary: [{on: 2026-10-18, pigs: barrows, did: treated, active: fenbendazole,"
+                + " route: feed, withdrawal: 4 days}]");
+    assertThat(given.mayReach()).isTrue();
+    assertThat(given.late()).isZero();
+  }
+
+  @Test
+  void an_entry_that_names_no_group_is_of_every_group_and_one_of_another_group_is_not() {
+    String two =
+        BARROWS
+            + """
+              - {name: gilts, count: 3}
+            diary:
+              - {on: 2026-10-18, did: treated, active: ivermectin}
+              - {on: 2026-10-18, pigs: gilts, did: treated, active: tylosin}
+            """;
+    assertThat(treated(two)).extracting(Treated::pigs).containsExactly("barrows", "gilts", "gilts");
+  }
+
+  @Test
+  void pigs_that_have_gone_are_left_alone() {
+    assertThat(
+            treated(
+                BARROWS.replace("2026-10-25", "2026-10-12")
+                    + "diary: [{on: 2026-10-10, pigs: barrows, did: treated, active: tylosin}]"))
+        .isEmpty();
+  }
+}
