@@ -89,6 +89,16 @@ public record Course(
     }
   }
 
+  /**
+   * Chance that the mean of the group has not reached the target by a day, 0 to 1, reckoned from
+   * the last weight known. 1 on the day of that weight and before, and for a target beyond what the
+   * curve is good for, since nobody knows when they reach it.
+   */
+  public double notReachedBy(LocalDate day) {
+    boolean canTell = day.isAfter(forecast.start().on()) && target <= forecast.growth().highestKg();
+    return canTell ? forecast.chanceNotReached(target, day) : 1;
+  }
+
   /** The forecast as it stood on a day, with the weights known by then. */
   private Forecast knownOn(LocalDate day) {
     for (Reweighing weighing : weighings) {

@@ -28,6 +28,7 @@ public final class Outlooks {
     all.addAll(WaterOut.of(setup, courses));
     all.addAll(WaterTested.of(setup));
     all.addAll(Fences.of(setup, courses));
+    all.addAll(Wintering.of(setup, courses));
     return List.copyOf(all);
   }
 }
