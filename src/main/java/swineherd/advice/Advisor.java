@@ -171,10 +171,7 @@ public final class Advisor {
     if (fact instanceof Unanswered question) {
       add(question.path(), because);
     } else if (fact instanceof Outlook outlook) {
-      // what was not answered was assumed; the outlook is not worked out from it
-      outlook.grounds().stream()
-          .filter(file.answers()::containsKey)
-          .forEach(path -> add(path, because));
+      outlook.grounds().forEach(path -> add(path, because));
     } else if (places.containsKey(fact)) {
       String type = fact.getClass().getSimpleName();
       RuleInfo info = rules.rule(rule);

@@ -132,16 +132,16 @@ public record Course(
       if (group.arrives() == null && weights.isEmpty()) {
         continue;
       }
+      String path = "pigs[" + i + "].";
       Grounds grounds =
-          Grounds.of(
-                  "pigs[" + i + "]",
-                  "breed",
-                  "arrives",
-                  "arrivalWeight",
-                  "targetWeight",
-                  "sex",
-                  "slaughterOn")
-              .and("feed", "kind");
+          new Grounds()
+              .said(path + "breed", group.breed())
+              .said(path + "arrives", group.arrives())
+              .said(path + "arrivalWeight", group.arrivalWeight())
+              .said(path + "targetWeight", group.targetWeight())
+              .said(path + "sex", group.sex())
+              .said(path + "slaughterOn", group.slaughterOn())
+              .said("feed.kind", setup.feed().kind());
       for (int j = 0; j < setup.diary().size(); j++) {
         if (isWeight(setup.diary().get(j), group)) {
           grounds.and("diary[" + j + "]", "weight");

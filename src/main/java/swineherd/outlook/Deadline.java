@@ -105,7 +105,7 @@ public record Deadline(
                 ? null
                 : WinterStay.later(
                     SlaughterDay.bookBy(finish.likely(), setup.place().country()), setup.checkOn()),
-            Grounds.of("place", "firstHardFrost", "frostSpread").and(course.grounds()).list()));
+            stay.grounds()));
   }
 
   private static LocalDate decideBy(

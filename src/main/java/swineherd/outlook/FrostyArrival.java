@@ -66,8 +66,8 @@ public record FrostyArrival(
                 weight,
                 nights.on(course.arrives()),
                 day,
-                Grounds.of("place", "firstHardFrost", "coldestMonth")
-                    .and("pens[" + pen + "]", "shelter.kind", "shelter.bed")
+                WinterLying.shelterGrounds(
+                        new Grounds().and(climate.grounds()), pen, setup.pens().get(pen).shelter())
                     .and(course.grounds())
                     .list()));
       }

@@ -43,6 +43,9 @@ public record WinterClimate(
     List<String> grounds)
     implements Outlook {
 
+  private static final String FROST = "place.firstHardFrost";
+  private static final String SPREAD = "place.frostSpread";
+
   /** Pigs that come so near to the end of the cold season do not meet a winter. */
   private static final int TAIL_DAYS = 42;
 
@@ -69,7 +72,12 @@ public record WinterClimate(
   static WinterClimate of(Place place) {
     List<String> assumed = new ArrayList<>();
     Grounds grounds =
-        Grounds.of("place", "freezes", "firstHardFrost", "coldestMonth", "hardinessZone");
+        new Grounds()
+            .said("place.freezes", place.freezes())
+            .said(FROST, place.firstHardFrost())
+            .said(SPREAD, place.frostSpread())
+            .said("place.coldestMonth", place.coldestMonth())
+            .said("place.hardinessZone", place.hardinessZone());
     boolean maritime = Boolean.TRUE.equals(place.maritime());
     HardinessZone zone =
         place.hardinessZone() == null ? null : HardinessZone.parse(place.hardinessZone());
@@ -121,6 +129,13 @@ public record WinterClimate(
         maritime,
         List.copyOf(assumed),
         grounds.list());
+  }
+
+  /** The answers that tell the day of the frost. */
+  List<String> frostGrounds() {
+    return dateTaken
+        ? grounds
+        : grounds.stream().filter(p -> p.equals(FROST) || p.equals(SPREAD)).toList();
   }
 
   /** The nights, or those of the colder end of a cold winter (C) where they are not known. */

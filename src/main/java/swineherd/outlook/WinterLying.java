@@ -69,6 +69,15 @@ public record WinterLying(
     return Optional.of(new Check(setup, index, winterers, climate).result());
   }
 
+  /** Adds what was said of a shelter. */
+  static Grounds shelterGrounds(Grounds grounds, int pen, Shelter shelter) {
+    String path = "pens[" + pen + "].shelter.";
+    return grounds
+        .said(path + "kind", shelter.kind())
+        .said(path + "bed", shelter.bed())
+        .said(path + "insulated", shelter.insulated());
+  }
+
   /** One pen through one winter. */
   private static final class Check {
     private final Setup setup;
@@ -104,8 +113,8 @@ public record WinterLying(
       Double enough = enough(hut.felt(coldest, count));
       LocalDate told = told(coldFrom, coldBedded, coldInHut);
       Grounds grounds =
-          Grounds.of("place", "firstHardFrost", "coldestMonth", "hardinessZone")
-              .and("pens[" + index + "]", "shelter.kind", "shelter.bed", "shelter.insulated");
+          shelterGrounds(
+              new Grounds().and(climate.grounds()), index, setup.pens().get(index).shelter());
       winterers.forEach(w -> grounds.and(w.stay().grounds()));
       return new WinterLying(
           setup.pens().get(index).name(),

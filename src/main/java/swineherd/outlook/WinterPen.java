@@ -127,8 +127,9 @@ public record WinterPen(
       assumed.add("winter taken as cold");
     }
     Grounds grounds =
-        Grounds.of("place", "firstHardFrost", "coldestMonth", "hardinessZone")
-            .and("pens[" + index + "]", "shelter.floorArea");
+        new Grounds()
+            .and(climate.grounds())
+            .said("pens[" + index + "].shelter.floorArea", pen.shelter().floorArea());
     int count = 0;
     double chance = 0;
     boolean begun = false;

@@ -67,7 +67,7 @@ public record WinterStay(
         from,
         chance,
         weight(course, later(frost.usual(), from)),
-        Grounds.of("place", "firstHardFrost", "frostSpread").and(course.grounds()).list());
+        new Grounds().and(climate.frostGrounds()).and(course.grounds()).list());
   }
 
   /** Chance that they are there on a day; on the first day and before they are. */

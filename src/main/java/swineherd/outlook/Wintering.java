@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import swineherd.figures.OutsideDomainException;
+import swineherd.setup.Place;
 import swineherd.setup.Setup;
 
 /** Puts together what there is to know of the winter: climate, groups, pens. */
@@ -22,17 +23,17 @@ final class Wintering {
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     Wintering wintering = new Wintering(setup);
-    List<String> place =
-        Grounds.of(
-                "place",
-                "latitude",
-                "firstHardFrost",
-                "frostSpread",
-                "coldestMonth",
-                "hardinessZone")
+    Place place = setup.place();
+    List<String> grounds =
+        new Grounds()
+            .said("place.latitude", place.latitude())
+            .said("place.firstHardFrost", place.firstHardFrost())
+            .said("place.frostSpread", place.frostSpread())
+            .said("place.coldestMonth", place.coldestMonth())
+            .said("place.hardinessZone", place.hardinessZone())
             .list();
     wintering
-        .tried("", place, () -> WinterClimate.of(setup.place()))
+        .tried("", grounds, () -> WinterClimate.of(place))
         .ifPresent(climate -> wintering.in(climate, courses));
     return wintering.all;
   }
