@@ -51,6 +51,11 @@ public record ColdSeason(LocalDate start, LocalDate end) {
     return new ColdSeason(start, midwinter.plusDays(start.until(midwinter, ChronoUnit.DAYS)));
   }
 
+  /** The middle of the season. */
+  public LocalDate midwinter() {
+    return start.plusDays(start.until(end, ChronoUnit.DAYS) / 2);
+  }
+
   /** Length in days, both ends counted. */
   public long days() {
     return start.until(end, ChronoUnit.DAYS) + 1;

@@ -88,6 +88,15 @@ public record HardinessZone(int number, Half half) {
     return Optional.of(MonthDay.from(first.atYear(2027).plusDays(12)));
   }
 
+  /**
+   * How far that date may be out, days to either side in eight places of ten; zones 3 to 9.
+   *
+   * @throws IllegalArgumentException for another zone
+   */
+  public double firstHardFreezeError() {
+    return Table.named("zone-freezes").row(Integer.toString(number)).number("error-days");
+  }
+
   @Override
   public String toString() {
     return number + half.name().toLowerCase(Locale.ROOT);

@@ -54,11 +54,18 @@ public final class Hut {
 
   /** How a bed of {@code area} m2 fits; in summer none is too large. */
   public static Fit fit(Season season, double area, int pigs, double weight) {
-    if (area < bedArea(season, pigs, weight)) {
+    return fit(season, area, bedArea(season, pigs, weight));
+  }
+
+  /**
+   * The same for pigs of several weights.
+   *
+   * @param needed the sum of their {@link #bedArea}s, m2
+   */
+  public static Fit fit(Season season, double area, double needed) {
+    if (area < needed) {
       return Fit.TOO_SMALL;
     }
-    return season == Season.WINTER && area > largestWinterBed(pigs, weight)
-        ? Fit.TOO_LARGE
-        : Fit.FITS;
+    return season == Season.WINTER && area > TOO_LARGE * needed ? Fit.TOO_LARGE : Fit.FITS;
   }
 }

@@ -1,5 +1,6 @@
 package swineherd.figures;
 
+import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
 
 /**
@@ -121,6 +122,33 @@ public final class Warmth {
    */
   public static double lowerExtreme(double weight) {
     return forWeight("lower-extremes", weight).number("lower-extreme-c");
+  }
+
+  /**
+   * The least weight, in kg, of pigs that come to no harm at an effective temperature; empty where
+   * even the heaviest do. The inverse of {@link #lowerExtreme}.
+   *
+   * @param effective degC, from {@link LyingPlace#effectiveTemperature}
+   */
+  public static OptionalDouble leastWeight(double effective) {
+    return Table.named("lower-extremes").rows().stream()
+        .filter(row -> effective >= row.number("lower-extreme-c"))
+        .mapToDouble(row -> row.number("from-kg"))
+        .min();
+  }
+
+  /** How far a night of an ordinary cold week lies under the mean minimum of its month, degrees. */
+  public static double coldWeekBelow() {
+    return term("cold-week");
+  }
+
+  /**
+   * Degrees by which the lower extreme may be eased for pigs with a winter coat, 0 for short-haired
+   * ones: for heavy-coated breeds at most 5, once they have lived outdoors through the autumn (this
+   * project's judgement).
+   */
+  public static double easedBy(Breed.Coat coat) {
+    return coat == Breed.Coat.HEAVY ? term("heavy-coat") : 0;
   }
 
   /**

@@ -79,6 +79,19 @@ public final class Winter {
   }
 
   /**
+   * The mean date of the first hard freeze, from the early one: the inverse of {@link
+   * #earlyFreeze}.
+   *
+   * @param early early date
+   * @param spread standard deviation in days, 0 to 40
+   * @throws OutsideDomainException outside that
+   */
+  public static LocalDate usualFreeze(LocalDate early, double spread) {
+    OutsideDomainException.within("spread of the first freeze in days", spread, 0, 40);
+    return early.plusDays(Math.round(TENTH_PERCENTILE * spread));
+  }
+
+  /**
    * The winter tasks of a class, each with the days to start and to have done it, in that order.
    * The weeks are this project's judgement; no source states any.
    *

@@ -89,6 +89,16 @@ public record Course(
     }
   }
 
+  /**
+   * Chance that the mean of the group has not reached the target by a day, 0 to 1, reckoned from
+   * the last weight known. 1 on the day of that weight and before, and for a target beyond what the
+   * curve is good for, since nobody knows when they reach it.
+   */
+  public double notReachedBy(LocalDate day) {
+    boolean canTell = day.isAfter(forecast.start().on()) && target <= forecast.growth().highestKg();
+    return canTell ? forecast.chanceNotReached(target, day) : 1;
+  }
+
   /** The forecast as it stood on a day, with the weights known by then. */
   private Forecast knownOn(LocalDate day) {
     for (Reweighing weighing : weighings) {
@@ -122,16 +132,16 @@ public record Course(
       if (group.arrives() == null && weights.isEmpty()) {
         continue;
       }
+      String path = "pigs[" + i + "].";
       Grounds grounds =
-          Grounds.of(
-                  "pigs[" + i + "]",
-                  "breed",
-                  "arrives",
-                  "arrivalWeight",
-                  "targetWeight",
-                  "sex",
-                  "slaughterOn")
-              .and("feed", "kind");
+          new Grounds()
+              .said(path + "breed", group.breed())
+              .said(path + "arrives", group.arrives())
+              .said(path + "arrivalWeight", group.arrivalWeight())
+              .said(path + "targetWeight", group.targetWeight())
+              .said(path + "sex", group.sex())
+              .said(path + "slaughterOn", group.slaughterOn())
+              .said("feed.kind", setup.feed().kind());
       for (int j = 0; j < setup.diary().size(); j++) {
         if (isWeight(setup.diary().get(j), group)) {
           grounds.and("diary[" + j + "]", "weight");

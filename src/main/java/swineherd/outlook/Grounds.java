@@ -21,6 +21,14 @@ final class Grounds {
     return this;
   }
 
+  /** Adds an answer if there is one: what was only assumed is no ground. */
+  Grounds said(String path, Object answer) {
+    if (answer != null) {
+      paths.add(path);
+    }
+    return this;
+  }
+
   Grounds and(List<String> more) {
     paths.addAll(more);
     return this;

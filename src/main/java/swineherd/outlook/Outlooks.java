@@ -32,6 +32,7 @@ public final class Outlooks {
     all.addAll(WormTest.of(setup, courses));
     all.addAll(WormGround.of(setup));
     all.addAll(WormArrival.of(setup));
+    all.addAll(Wintering.of(setup, courses));
     return List.copyOf(all);
   }
 }

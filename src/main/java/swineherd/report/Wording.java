@@ -86,7 +86,10 @@ final class Wording {
     if (chance > 0.98) {
       return "almost sure";
     }
-    return tenths == 0 ? "less than one in ten" : tenths + " in ten";
+    if (tenths == 0 || tenths == 10) {
+      return tenths == 0 ? "less than one in ten" : "more than nine in ten";
+    }
+    return tenths + " in ten";
   }
 
   static String capital(String text) {

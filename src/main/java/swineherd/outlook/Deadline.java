@@ -1,0 +1,177 @@
+package swineherd.outlook;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import swineherd.figures.Band;
+import swineherd.figures.DateBand;
+import swineherd.figures.Forecast;
+import swineherd.figures.GrowthClass;
+import swineherd.figures.OutsideDomainException;
+import swineherd.figures.SlaughterDay;
+import swineherd.setup.Group;
+import swineherd.setup.Setup;
+
+/**
+ * The day by which a group should have its target weight, and what can be done if it will not: the
+ * day set for slaughter, where a target was said with it, or else the first hard frost.
+ *
+ * @param pigs name of the group
+ * @param coming whether they have yet to come, so that another breed or day can be chosen
+ * @param byDay whether it is the day set for slaughter; if not, that of the first hard frost
+ * @param day the day set, or the usual day of the frost
+ * @param frostKnown whether anything is known of the frost
+ * @param chance that they have not reached the target by then, 0 to 1
+ * @param winterIfKept chance that they have not reached it at the first hard frost, so that those
+ *     who wait for it keep them into the winter
+ * @param weight live weight on that day, kg
+ * @param target live weight aimed at, kg
+ * @param finish when they reach it; null if the curve does not go so far
+ * @param crossFinish when a modern cross, bought as an ordinary weaner on the same day and kept on
+ *     the same feed, reaches it, if eight in ten such groups do so in time and these do not; else
+ *     null
+ * @param latestArrival the last day of arrival from which eight in ten such groups reach it in
+ *     time; null if they are there already, or the curve does not go so far
+ * @param decideBy when to have decided what to do: a month before they come, or else before the day
+ *     set or an early frost; today if that is past
+ * @param bookBy when to have booked the likely day of finish; null if that is not known
+ */
+public record Deadline(
+    String pigs,
+    boolean coming,
+    boolean byDay,
+    LocalDate day,
+    boolean frostKnown,
+    double chance,
+    double winterIfKept,
+    Band weight,
+    double target,
+    DateBand finish,
+    LocalDate crossFinish,
+    LocalDate latestArrival,
+    LocalDate decideBy,
+    LocalDate bookBy,
+    List<String> grounds)
+    implements Outlook {
+
+  /** In time means: eight groups in ten are. */
+  private static final double LATE = 0.2;
+
+  private static final String MODERN = "modern-cross";
+  private static final int LONGEST_DAYS = 2000;
+
+  /** Judgement: so long it takes to find other pigs, or to get ready for these. */
+  private static final int MONTH = 30;
+
+  /** Whether the target is never reached as far as the curve goes. */
+  public boolean outOfReach() {
+    return finish == null;
+  }
+
+  /**
+   * Empty where there is nothing to be late for: no day with a target, and the frost not known, or
+   * so near that they plainly meet it.
+   */
+  static Optional<Deadline> of(Setup setup, Course course, WinterStay stay) {
+    Group group = setup.group(course.pigs()).orElseThrow();
+    boolean byDay = course.slaughterOn() != null;
+    boolean beforeFrost = stay.frostKnown() && stay.from().isBefore(stay.frost().early());
+    if (byDay ? group.targetWeight() == null : !beforeFrost) {
+      return Optional.empty();
+    }
+    boolean coming = course.arrives().isAfter(setup.checkOn());
+    LocalDate day = byDay ? course.slaughterOn() : stay.frost().usual();
+    double inWinter = stay.frost().mean(frost -> course.notReachedBy(frost));
+    double chance = byDay ? course.notReachedBy(day) : stay.chance();
+    Band weight = course.weightOn(day);
+    DateBand finish = course.finish();
+    return Optional.of(
+        new Deadline(
+            course.pigs(),
+            coming,
+            byDay,
+            day,
+            stay.frostKnown(),
+            chance,
+            inWinter,
+            weight == null ? Band.exactly(course.target()) : weight,
+            course.target(),
+            finish,
+            coming && chance > LATE ? crossFinish(course, stay, byDay) : null,
+            coming ? latestArrival(course, stay, byDay) : null,
+            decideBy(course, stay, coming, setup.checkOn()),
+            finish == null
+                ? null
+                : WinterStay.later(
+                    SlaughterDay.bookBy(finish.likely(), setup.place().country()), setup.checkOn()),
+            stay.grounds()));
+  }
+
+  private static LocalDate decideBy(
+      Course course, WinterStay stay, boolean coming, LocalDate checkOn) {
+    LocalDate latest = coming ? course.arrives() : stay.frost().early();
+    if (course.slaughterOn() != null && course.slaughterOn().isBefore(latest)) {
+      latest = course.slaughterOn();
+    }
+    return WinterStay.later(latest.minusDays(MONTH), checkOn);
+  }
+
+  /** A modern cross of the usual weight at eight weeks, on the same feed in the same place. */
+  private static LocalDate crossFinish(Course course, WinterStay stay, boolean byDay) {
+    GrowthClass modern = GrowthClass.named(MODERN);
+    GrowthClass own = course.growthClass();
+    if (own.key().equals(MODERN)) {
+      return null;
+    }
+    Forecast forecast = course.forecast();
+    double factor = forecast.growth().ratePerDay() / own.ratePerDay();
+    double besidesClass = forecast.sigma() * forecast.sigma() - own.sigma() * own.sigma();
+    try {
+      Forecast cross =
+          new Forecast(
+              modern.growth(factor),
+              Math.sqrt(Math.max(0, besidesClass) + modern.sigma() * modern.sigma()),
+              modern.usualAtEightWeeks(course.arrives()),
+              forecast.checkDays());
+      LocalDate finish = cross.datesOf(course.target()).likely();
+      return late(cross, course, stay, byDay, 0) <= LATE ? finish : null;
+    } catch (OutsideDomainException e) {
+      return null;
+    }
+  }
+
+  /** Found by halving: the earlier they come, the surer they are in time. */
+  private static LocalDate latestArrival(Course course, WinterStay stay, boolean byDay) {
+    if (course.target() > course.forecast().growth().highestKg()) {
+      return null;
+    }
+    long least = -ChronoUnit.DAYS.between(course.arrives(), stay.frost().usual());
+    long most = LONGEST_DAYS;
+    if (byDay) {
+      least = -ChronoUnit.DAYS.between(course.arrives(), course.slaughterOn());
+    }
+    while (most - least > 1) {
+      long middle = Math.floorDiv(least + most, 2);
+      if (late(course.forecast(), course, stay, byDay, middle) <= LATE) {
+        most = middle;
+      } else {
+        least = middle;
+      }
+    }
+    return most == LONGEST_DAYS ? null : course.arrives().minusDays(most);
+  }
+
+  /** Chance of not being in time if they come so many days earlier. */
+  private static double late(
+      Forecast forecast, Course course, WinterStay stay, boolean byDay, long earlier) {
+    if (byDay) {
+      return late(forecast, course.target(), course.slaughterOn().plusDays(earlier));
+    }
+    return stay.frost().mean(day -> late(forecast, course.target(), day.plusDays(earlier)));
+  }
+
+  private static double late(Forecast forecast, double target, LocalDate day) {
+    return day.isAfter(forecast.start().on()) ? forecast.chanceNotReached(target, day) : 1;
+  }
+}
