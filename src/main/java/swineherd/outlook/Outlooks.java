@@ -15,6 +15,10 @@ public final class Outlooks {
     List<Outlook> all = new ArrayList<>(Course.of(setup));
     List<Course> courses =
         all.stream().filter(Course.class::isInstance).map(Course.class::cast).toList();
+    all.addAll(Alone.of(setup, courses));
+    all.addAll(PenRoom.of(setup, courses));
+    all.addAll(Mixing.of(setup, courses));
+    all.addAll(ShelterFloor.of(setup, courses));
     all.addAll(ShadeRoom.of(setup, courses));
     all.addAll(StrongSun.of(setup, courses));
     all.addAll(TurnOut.of(setup, courses));
