@@ -174,6 +174,18 @@ class LiveFenceTest {
     assertThat(frozenBy(cold, "2027-09-20")).isNull();
   }
 
+  /** Frozen ground asks for more volts while it lasts; German paddock guide [read]: 4,000 V. */
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({"2027-01-15, ACT", "2027-06-15, FAIR"})
+  void frozen_ground_needs_4000_V_as_long_as_it_lasts(String day, Verdict verdict) {
+    String yaml =
+        live("endVoltage: 3900 V")
+            .replace("checkOn: 2027-03-01", "checkOn: " + day)
+            .replace("soil: loam", "soil: loam, coldestMonth: -8 C, firstHardFrost: 5 October")
+            .replace("arrives: 2027-04-24", "arrives: 2026-12-20");
+    assertThat(Setups.one(Voltage.class, yaml).verdict()).isEqualTo(verdict);
+  }
+
   /** The same half a year later in the south: 10 May, 27 April, 16 March. */
   @Test
   void the_south_has_its_winter_in_the_middle_of_the_year() {
