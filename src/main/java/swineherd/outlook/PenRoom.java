@@ -21,6 +21,7 @@ import swineherd.setup.Setup;
  * @param pigs in it when they need most
  * @param weight of the heaviest then, kg
  * @param area of the pen; null if it is not known
+ * @param floor whether it is as small as floors are, so that enough of it is worth a word
  * @param law least by law; 0 if none is known for the country
  * @param least below it growth and welfare suffer, or the law is broken
  * @param roomy above it all can lie flat, and the country's code is kept
@@ -36,6 +37,7 @@ public record PenRoom(
     int pigs,
     double weight,
     Double area,
+    boolean floor,
     double law,
     double least,
     double roomy,
@@ -59,6 +61,9 @@ public record PenRoom(
     /** Its area or the number of pigs was not said. */
     UNKNOWN
   }
+
+  /** Floors are smaller than this for each pig, m2; what is larger is earth. */
+  private static final double LARGEST_FLOOR = 10;
 
   private static final int LEAD_DAYS = 14;
   private static final int STEP_DAYS = 7;
@@ -96,6 +101,7 @@ public record PenRoom(
         most.pigs,
         most.heaviest,
         pen.area(),
+        pen.area() != null && pen.area() < LARGEST_FLOOR * most.pigs,
         most.law,
         most.least(),
         most.roomy,
