@@ -43,7 +43,8 @@ public record Alone(
       boolean left = from.isAfter(stay.from());
       boolean others =
           stays.stream()
-              .anyMatch(s -> !s.equals(stay) && !s.to().isBefore(from) && !s.from().isAfter(stay.to()));
+              .anyMatch(
+                  s -> !s.equals(stay) && !s.to().isBefore(from) && !s.from().isAfter(stay.to()));
       all.add(
           new Alone(
               stay.group().name(),
