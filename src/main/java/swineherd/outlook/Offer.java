@@ -33,7 +33,7 @@ import swineherd.setup.Setup;
  * @param usual what pigs of the breed weigh at that age, kg; null if age or breed is not known
  * @param light whether they weigh less than that
  * @param asks what to ask the seller, in words; empty if all of it is known
- * @param arrives day of arrival; null if not known
+ * @param by two weeks before they come, to be still free to choose; null if no day is known
  */
 public record Offer(
     String pigs,
@@ -52,10 +52,11 @@ public record Offer(
     Band usual,
     boolean light,
     String asks,
-    LocalDate arrives,
+    LocalDate by,
     List<String> grounds)
     implements Outlook {
 
+  private static final int LEAD_DAYS = 14;
   private static final double EIGHT_WEEKS = 56;
   private static final double OLDEST_WEEKS = 16;
 
@@ -111,7 +112,7 @@ public record Offer(
         usual,
         usual != null && group.arrivalWeight() != null && group.arrivalWeight() < usual.low(),
         asks(group, age),
-        group.arrives(),
+        group.arrives() == null ? null : group.arrives().minusDays(LEAD_DAYS),
         Grounds.of(path, "source", "ageOnArrival", "born", "weanedAt", "breed", "arrivalWeight")
             .list());
   }
