@@ -37,6 +37,11 @@ public final class Outlooks {
     all.addAll(WormGround.of(setup));
     all.addAll(WormArrival.of(setup));
     all.addAll(Wintering.of(setup, courses));
+    all.addAll(Newcomers.of(setup, courses));
+    all.addAll(Arrival.of(setup, courses));
+    all.addAll(Offer.of(setup));
+    all.addAll(Registration.of(setup));
+    all.addAll(LeaveBarred.of(setup));
     return List.copyOf(all);
   }
 }

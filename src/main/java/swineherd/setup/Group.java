@@ -22,6 +22,8 @@ import java.time.LocalDate;
  * @param raised where they have been so far
  * @param born date of birth
  * @param ageOnArrival age on arrival, days
+ * @param source where they are bought
+ * @param weanedAt age at weaning, days
  * @param arrives day of arrival
  * @param arrivalWeight live weight on arrival, kg each
  * @param weighedBy how that weight is known
@@ -49,6 +51,8 @@ public record Group(
     Raised raised,
     LocalDate born,
     Double ageOnArrival,
+    Source source,
+    Double weanedAt,
     LocalDate arrives,
     Double arrivalWeight,
     WeighedBy weighedBy,
@@ -101,6 +105,23 @@ public record Group(
     INDOORS,
     @JsonProperty("outdoors")
     OUTDOORS
+  }
+
+  /** Where pigs are bought. */
+  public enum Source {
+    @JsonProperty("breeder")
+    BREEDER,
+    @JsonProperty("dealer")
+    DEALER,
+    @JsonProperty("auction")
+    AUCTION,
+    @JsonProperty("several")
+    SEVERAL;
+
+    /** Whether pigs from there have met those of other farms. */
+    public boolean isMixed() {
+      return this != BREEDER;
+    }
   }
 
   /** How a weight is known. */

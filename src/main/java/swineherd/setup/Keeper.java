@@ -9,8 +9,10 @@ package swineherd.setup;
  * @param children whether children live at or come to the place
  * @param atRisk whether somebody about is pregnant, very old or has weak defences
  * @param vet whether a vet who sees pigs knows of these
+ * @param registered whether keeper and land are registered for pigs
  */
-public record Keeper(Boolean firstTime, Boolean children, Boolean atRisk, Boolean vet) {
+public record Keeper(
+    Boolean firstTime, Boolean children, Boolean atRisk, Boolean vet, Boolean registered) {
 
-  static final Keeper UNKNOWN = new Keeper(null, null, null, null);
+  static final Keeper UNKNOWN = new Keeper(null, null, null, null, null);
 }
