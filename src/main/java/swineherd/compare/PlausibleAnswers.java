@@ -20,7 +20,10 @@ final class PlausibleAnswers {
     Question question = Rulebook.questions().get(unanswered.question());
     return switch (question.kind()) {
       case YES_NO -> List.of(true, false);
-      case CHOICE -> spread(new ArrayList<>(question.choices().keySet()));
+      case CHOICE -> {
+        List<Object> keys = spread(new ArrayList<>(question.choices().keySet()));
+        yield question.list() ? keys.stream().<Object>map(List::of).toList() : keys;
+      }
       case DATE -> days(file.setup().checkOn());
       case DAY_OF_YEAR -> List.of("--04-20", "--06-10", "--10-01", "--11-05", "--12-10");
       case LATITUDE -> List.of(55.0, 45.0, 35.0, -35.0);

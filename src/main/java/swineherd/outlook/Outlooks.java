@@ -19,6 +19,9 @@ public final class Outlooks {
     all.addAll(PenRoom.of(setup, courses));
     all.addAll(Mixing.of(setup, courses));
     all.addAll(ShelterFloor.of(setup, courses));
+    all.addAll(Grass.of(setup, courses));
+    all.addAll(NearWater.of(setup, courses));
+    all.addAll(PlantsThere.of(setup, courses));
     all.addAll(ShadeRoom.of(setup, courses));
     all.addAll(StrongSun.of(setup, courses));
     all.addAll(TurnOut.of(setup, courses));

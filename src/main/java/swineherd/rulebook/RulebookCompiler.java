@@ -287,7 +287,7 @@ public final class RulebookCompiler {
     Map<String, List<String>> choices = new LinkedHashMap<>();
     for (Map<String, String> row : tables.getOrDefault(table, List.of())) {
       List<String> words = new ArrayList<>(List.of(row.getOrDefault("name", "")));
-      for (String alias : row.getOrDefault("words", "").split(";")) {
+      for (String alias : row.getOrDefault("words", row.getOrDefault("also", "")).split(";")) {
         if (!alias.isBlank()) {
           words.add(alias.strip());
         }

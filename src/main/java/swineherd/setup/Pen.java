@@ -1,6 +1,7 @@
 package swineherd.setup;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
 
 /**
  * One pen and what belongs to it.
@@ -14,6 +15,10 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  * @param restedFor how long it has been without pigs, days
  * @param steamed whether the floor is washed, steamed and dried between batches
  * @param wormsKnown whether worms were ever found in pigs from here
+ * @param wellDistance from the nearest well, spring or borehole, m
+ * @param openWaterDistance from the nearest stream, pond or ditch, m
+ * @param slope rise of the ground in % of the level distance
+ * @param plants poisonous plants that grow in it or hang over it, keys of the table plants
  * @param fence what keeps them in; never null
  * @param shelter what they lie in; never null
  * @param shade what gives shade; never null
@@ -27,6 +32,10 @@ public record Pen(
     Double restedFor,
     Boolean steamed,
     Boolean wormsKnown,
+    Double wellDistance,
+    Double openWaterDistance,
+    Double slope,
+    List<String> plants,
     Fence fence,
     Shelter shelter,
     Shade shade,

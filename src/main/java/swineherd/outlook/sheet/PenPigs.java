@@ -21,7 +21,8 @@ import swineherd.setup.Setup;
  */
 record PenPigs(Setup setup, int index, Pen pen, List<Pigs> groups) {
   private static final Pen NOT_SAID =
-      new Pen("", null, null, null, null, null, null, null, null, null, null);
+      new Pen(
+          "", null, null, null, null, null, null, null, null, null, null, null, null, null, null);
 
   static List<PenPigs> of(Setup setup, List<Pigs> all) {
     List<PenPigs> pens = new ArrayList<>();
