@@ -11,8 +11,8 @@ import swineherd.setup.Setup;
 import swineherd.units.Dates;
 
 /**
- * What pigs do to the earth they live on. There is one for each pen on earth, or of a size that only
- * earth has, in which pigs are or will be and whose area and pigs are counted.
+ * What pigs do to the earth they live on. There is one for each pen on earth, or of a size that
+ * only earth has, in which pigs are or will be and whose area and pigs are counted.
  *
  * @param pen name of the pen
  * @param lot whether it is a permanent lot, of which no grass is expected
@@ -25,8 +25,8 @@ import swineherd.units.Dates;
  * @param times what they ask of it, in times of what grass lives through
  * @param needed m2 on which grass lives through
  * @param carries pigs for whose time there the area is enough
- * @param bare day on which the ground is bare, counted from the day they come to it whole; null where
- *     it lives longer than they stay
+ * @param bare day on which the ground is bare, counted from the day they come to it whole; null
+ *     where it lives longer than they stay
  * @param days until then from the day they come
  * @param standing m2 of dry ground that the least lot has for so many pigs
  * @param good m2 of a comfortable lot for so many pigs
@@ -54,7 +54,9 @@ public record Grass(
     List<String> grounds)
     implements Outlook {
 
-  /** How likely the grass goes where it is overloaded, and where it is loaded heavily: judgement. */
+  /**
+   * How likely the grass goes where it is overloaded, and where it is loaded heavily: judgement.
+   */
   private static final double GOES = 0.7;
 
   private static final double SUFFERS = 0.35;
@@ -70,7 +72,9 @@ public record Grass(
     return load == Signal.RED ? GOES : SUFFERS;
   }
 
-  /** Floors under a roof are smaller than this for each pig, m2: what is larger is taken as earth. */
+  /**
+   * Floors under a roof are smaller than this for each pig, m2: what is larger is taken as earth.
+   */
   private static final double LARGEST_FLOOR = 10;
 
   private static final double LIGHTEST = 10;
@@ -149,11 +153,12 @@ public record Grass(
         if (!day.isBefore(first(stay)) && !day.isAfter(stay.to())) {
           someone = true;
           used +=
-              1 / Pasture.daysUntilBare(
-                  stay.count(),
-                  Math.max(LIGHTEST, stay.weightOn(day)),
-                  pen.area(),
-                  setup.place().soil());
+              1
+                  / Pasture.daysUntilBare(
+                      stay.count(),
+                      Math.max(LIGHTEST, stay.weightOn(day)),
+                      pen.area(),
+                      setup.place().soil());
         }
       }
       if (someone && used >= 1) {

@@ -8,8 +8,8 @@ import swineherd.setup.Pen;
 import swineherd.setup.Setup;
 
 /**
- * How far the pigs of a pen stay from a well or from open water. There is one for each of the two of
- * each pen in use whose distance is known.
+ * How far the pigs of a pen stay from a well or from open water. There is one for each of the two
+ * of each pen in use whose distance is known.
  *
  * @param pen name of the pen
  * @param water which water
@@ -48,11 +48,23 @@ public record NearWater(
       String path = "pens[" + i + "]";
       if (pen.wellDistance() != null) {
         all.add(
-            of(setup, pen, Distances.Water.DRINKING_WATER, pen.wellDistance(), path, "wellDistance"));
+            of(
+                setup,
+                pen,
+                Distances.Water.DRINKING_WATER,
+                pen.wellDistance(),
+                path,
+                "wellDistance"));
       }
       if (pen.openWaterDistance() != null) {
         all.add(
-            of(setup, pen, Distances.Water.OPEN_WATER, pen.openWaterDistance(), path, "openWaterDistance"));
+            of(
+                setup,
+                pen,
+                Distances.Water.OPEN_WATER,
+                pen.openWaterDistance(),
+                path,
+                "openWaterDistance"));
       }
     }
     return all;

@@ -26,8 +26,8 @@ import swineherd.setup.Setup;
  * @param names of the plants
  * @param details each with its parts and the months in which pigs meet it at its worst
  * @param signs what pigs show that ate of them; empty where no source was seen
- * @param waitDays days after which such a pig may be slaughtered at the earliest, the longest of all;
- *     0 where none is published
+ * @param waitDays days after which such a pig may be slaughtered at the earliest, the longest of
+ *     all; 0 where none is published
  * @param by first day on which pigs are there, or today
  */
 public record PlantsThere(
@@ -123,12 +123,8 @@ public record PlantsThere(
               .filter(m -> plant.isSeason(m, southern))
               .toList();
       long longest =
-          stays.stream()
-              .mapToLong(s -> s.from().until(s.to(), ChronoUnit.DAYS))
-              .max()
-              .orElse(0);
-      return new Meeting(
-          plant, months, plant.exposure(longest) == Signal.RED);
+          stays.stream().mapToLong(s -> s.from().until(s.to(), ChronoUnit.DAYS)).max().orElse(0);
+      return new Meeting(plant, months, plant.exposure(longest) == Signal.RED);
     }
 
     String words() {
