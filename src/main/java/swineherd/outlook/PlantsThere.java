@@ -124,7 +124,7 @@ public record PlantsThere(
               .toList();
       long longest =
           stays.stream().mapToLong(s -> s.from().until(s.to(), ChronoUnit.DAYS)).max().orElse(0);
-      return new Meeting(plant, months, plant.exposure(longest) == Signal.RED);
+      return new Meeting(plant, months, plant.exposure((double) longest) == Signal.RED);
     }
 
     String words() {
