@@ -30,6 +30,9 @@ public record PenUse(
     List<String> grounds)
     implements Outlook {
 
+  /** A road alone makes nothing more likely than this. */
+  private static final double NEARLY_CERTAIN = 0.95;
+
   static PenUse of(Occupants pigs) {
     Table build = Table.named("fence-build");
     boolean road = Boolean.TRUE.equals(pigs.setup().place().publicAccess());
@@ -56,6 +59,6 @@ public record PenUse(
    */
   public double likely(double chance) {
     double times = Table.named("fence-build").row("road-times").number("value");
-    return road ? Math.min(1, times * chance) : chance;
+    return road ? Math.max(chance, Math.min(NEARLY_CERTAIN, times * chance)) : chance;
   }
 }
