@@ -16,6 +16,16 @@ public final class ByProducts {
   private ByProducts() {}
 
   /**
+   * Live weight from which pigs may have it.
+   *
+   * @param byProduct row of the table, such as {@code whey}
+   * @return kg
+   */
+  public static double fromWeight(String byProduct) {
+    return row(byProduct).number("from_kg");
+  }
+
+  /**
    * The highest share of the day's feed by dry matter. Where sources give a range of highest shares
    * this is its lower end.
    *
@@ -115,7 +125,7 @@ public final class ByProducts {
     OutsideDomainException.within("live weight in kg", weight, 2.5, 140);
     Table.Row row = row(byProduct);
     OptionalDouble limit = row.maybe(weight > FINISHING_FROM ? finishing : growing);
-    boolean tooLight = weight < row.number("from_kg");
+    boolean tooLight = weight < fromWeight(byProduct);
     return limit.isPresent() && tooLight ? OptionalDouble.of(0) : limit;
   }
 

@@ -45,6 +45,14 @@ public final class Outlooks {
     all.addAll(Offer.of(setup));
     all.addAll(Registration.of(setup));
     all.addAll(LeaveBarred.of(setup));
+    all.addAll(Ration.of(setup, courses));
+    all.addAll(ProteinNeed.of(setup, courses));
+    all.addAll(FirstWeek.of(setup, courses));
+    all.addAll(FeederRoom.of(setup, courses));
+    all.addAll(FeedOrder.of(setup, courses));
+    all.addAll(FeedLoad.of(setup, courses));
+    all.addAll(ScrapsLaw.of(setup, courses));
+    all.addAll(Extras.of(setup, courses));
     return List.copyOf(all);
   }
 }

@@ -30,6 +30,8 @@ record Stay(Group group, String path, Course course, Feed feed, LocalDate from, 
 
   private static final double HEAVIEST = 140;
 
+  private static final int LEAD_DAYS = 7;
+
   /** The groups that are still there or to come, in the order of the setup. */
   static List<Stay> of(Setup setup, List<Course> courses) {
     List<Stay> all = new ArrayList<>();
@@ -59,12 +61,35 @@ record Stay(Group group, String path, Course course, Feed feed, LocalDate from, 
     return stays.stream().map(Stay::from).min(Comparator.naturalOrder()).orElseThrow();
   }
 
+  /** When something must be ready for them: a week before the first come, or at once. */
+  static LocalDate readyBy(List<Stay> stays, LocalDate today) {
+    return later(first(stays).minusDays(LEAD_DAYS), today);
+  }
+
   private static LocalDate later(LocalDate a, LocalDate b) {
     return a == null || a.isBefore(b) ? b : a;
   }
 
   boolean isThereOn(LocalDate day) {
     return !day.isBefore(from) && !day.isAfter(to);
+  }
+
+  /** Whether there are pigs among them that may be entire males; not if it was not said. */
+  boolean hasEntireMales() {
+    return group.sex() != Group.Sex.GILTS
+        && group.males() != null
+        && group.males() != Group.Males.CASTRATED;
+  }
+
+  /** First day on which they weigh so much; null if they never do, or growth is not known. */
+  LocalDate reach(double weight) {
+    if (course == null) {
+      return null;
+    }
+    return from.datesUntil(to.plusDays(1))
+        .filter(day -> weightOn(day) >= weight)
+        .findFirst()
+        .orElse(null);
   }
 
   /** Number of pigs; one where it was not said. */

@@ -20,6 +20,9 @@ import swineherd.setup.Setup;
  * @param fills times a day that the trough must be filled on that day; null if what it holds is not
  *     known
  * @param drinkers nipples or bowls for them at their heaviest
+ * @param likelyDry how likely it is that pigs go short by the number of drinkers there: a single
+ *     one may block, and 20 pigs are the most for one that gives enough ({@code sac-1998});
+ *     judgement
  * @param weight of the heaviest then, kg
  * @param slowFrom first day on which the flow of a drinker is too little for their weight; null if
  *     it never is, or is not known
@@ -40,6 +43,7 @@ public record WaterNeed(
     double plan,
     Integer fills,
     int drinkers,
+    double likelyDry,
     double weight,
     LocalDate slowFrom,
     Double slowAt,
@@ -55,8 +59,8 @@ public record WaterNeed(
   /** Up to here pigs drink no more in warmer air, degC. */
   private static final double MILD = 22;
 
-  private static final int LEAD_DAYS = 7;
   private static final int STEP_DAYS = 7;
+  private static final int MOST_TO_ONE = 20;
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Stay> stays = Stay.of(setup, courses);
@@ -104,7 +108,6 @@ public record WaterNeed(
         look(stay, stay.to());
       }
       boolean come = !first.isAfter(setup.checkOn());
-      LocalDate lead = first.minusDays(LEAD_DAYS);
       Double volume = pen.water().volume();
       boolean slow = slowFrom != null;
       Grounds grounds = Grounds.of(path, "water.kind");
@@ -117,7 +120,8 @@ public record WaterNeed(
           most,
           Water.supply(most),
           volume == null ? null : (int) Math.ceil(most / volume),
-          Water.drinkers(stays.stream().mapToInt(Stay::count).sum(), heaviest),
+          Water.drinkers(count(), heaviest),
+          likelyDry(),
           heaviest,
           slowFrom,
           slow ? slowAt : null,
@@ -125,7 +129,7 @@ public record WaterNeed(
           slow ? Water.flow(slowAt).likely() : null,
           Water.flow(heaviest).likely(),
           warm,
-          come || lead.isBefore(setup.checkOn()) ? setup.checkOn() : lead,
+          Stay.readyBy(stays, setup.checkOn()),
           assumed(),
           grounds.and("place", "hottestMonth").list());
     }
@@ -154,6 +158,16 @@ public record WaterNeed(
                       * Water.need(
                           s.weightOn(day), DailyFeed.of(s).eatenOn(day), Math.max(-5, air)))
           .sum();
+    }
+
+    private int count() {
+      return stays.stream().mapToInt(Stay::count).sum();
+    }
+
+    private double likelyDry() {
+      Integer there = pen.water().drinkers();
+      boolean few = there == null || there < 2 || count() > MOST_TO_ONE * there;
+      return few || slowFrom != null ? 0.35 : 0.1;
     }
 
     private List<String> assumed() {

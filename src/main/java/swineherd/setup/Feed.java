@@ -1,6 +1,7 @@
 package swineherd.setup;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
 
 /**
  * How the pigs are fed.
@@ -10,10 +11,77 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  * @param kind how they are fed
  * @param protein crude protein of the feed, %
  * @param form what it is like, for how long it keeps
+ * @param madeFor for which animals it was made
+ * @param oneFeedToTheEnd whether the same feed is to last to slaughter
+ * @param premix whether minerals and vitamins are mixed in
+ * @param breederFeed whether they have the breeder's feed in their first week
+ * @param storage how it is kept
+ * @param scraps what they get besides
+ * @param scrapsShare how much of their feed that is, reckoned dry, %
  */
-public record Feed(Kind kind, Double protein, Form form) {
+public record Feed(
+    Kind kind,
+    Double protein,
+    Form form,
+    MadeFor madeFor,
+    Boolean oneFeedToTheEnd,
+    Boolean premix,
+    Boolean breederFeed,
+    Storage storage,
+    List<Scraps> scraps,
+    Double scrapsShare) {
 
-  static final Feed UNKNOWN = new Feed(null, null, null);
+  static final Feed UNKNOWN = new Feed(null, null, null, null, null, null, null, null, null, null);
+
+  /** For which animals a feed was made. */
+  public enum MadeFor {
+    @JsonProperty("pigs")
+    PIGS,
+    @JsonProperty("medicated")
+    MEDICATED,
+    @JsonProperty("others")
+    OTHERS
+  }
+
+  /** How feed is kept. */
+  public enum Storage {
+    @JsonProperty("good")
+    GOOD,
+    @JsonProperty("warm")
+    WARM,
+    @JsonProperty("damp")
+    DAMP,
+    @JsonProperty("open")
+    OPEN,
+    @JsonProperty("spoiled")
+    SPOILED
+  }
+
+  /** What pigs get besides their feed. */
+  public enum Scraps {
+    @JsonProperty("none")
+    NONE,
+    @JsonProperty("garden")
+    GARDEN,
+    @JsonProperty("kitchen")
+    KITCHEN,
+    @JsonProperty("meat")
+    MEAT,
+    @JsonProperty("bakery")
+    BAKERY,
+    @JsonProperty("whey")
+    WHEY,
+    @JsonProperty("milk")
+    MILK,
+    @JsonProperty("brewers-grains")
+    BREWERS_GRAINS,
+    @JsonProperty("cooked-potatoes")
+    COOKED_POTATOES,
+    @JsonProperty("raw-potatoes")
+    RAW_POTATOES,
+    @JsonProperty("acorns")
+    ACORNS
+  }
 
   /** What the feed is like; the keys are those of the table feed-storage. */
   public enum Form {

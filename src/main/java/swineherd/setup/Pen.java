@@ -23,6 +23,7 @@ import java.util.List;
  * @param shelter what they lie in; never null
  * @param shade what gives shade; never null
  * @param water how they drink; never null
+ * @param feederLength length of trough or feeder front, m
  */
 public record Pen(
     String name,
@@ -39,7 +40,8 @@ public record Pen(
     Fence fence,
     Shelter shelter,
     Shade shade,
-    Water water) {
+    Water water,
+    Double feederLength) {
 
   public Pen {
     fence = fence == null ? Fence.UNKNOWN : fence;

@@ -125,6 +125,18 @@ class WaterNeedTest {
     assertThat(need(FOUR).fills()).isNull();
   }
 
+  /** 20 to a nipple held with flow enough, and two at the least: SAC 1998 [read]. */
+  @Test
+  void more_than_ten_to_a_drinker_is_tight_and_more_than_twenty_or_a_single_one_is_worse() {
+    String enough = FOUR.replace("0.5 L/min", "1 L/min");
+    WaterNeed twelve = need(enough.replace("count: 4", "count: 24"));
+    assertThat(twelve.drinkers()).isEqualTo(3);
+    assertThat(twelve.likelyDry()).isLessThan(0.2);
+    assertThat(need(enough.replace("count: 4", "count: 41")).likelyDry()).isGreaterThan(0.3);
+    assertThat(need(enough.replace("drinkers: 2", "drinkers: 1")).likelyDry()).isGreaterThan(0.3);
+    assertThat(need(FOUR.replace("count: 4", "count: 24")).likelyDry()).isGreaterThan(0.3);
+  }
+
   @Test
   void pigs_that_have_gone_need_none() {
     List<Outlook> all =
