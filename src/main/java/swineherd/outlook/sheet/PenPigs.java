@@ -22,7 +22,8 @@ import swineherd.setup.Setup;
 record PenPigs(Setup setup, int index, Pen pen, List<Pigs> groups) {
   private static final Pen NOT_SAID =
       new Pen(
-          "", null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+          "", null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+          null);
 
   static List<PenPigs> of(Setup setup, List<Pigs> all) {
     List<PenPigs> pens = new ArrayList<>();
