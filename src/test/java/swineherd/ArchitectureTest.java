@@ -1,5 +1,6 @@
 package swineherd;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -55,4 +56,14 @@ class ArchitectureTest {
           .whereLayer("units")
           .mayNotAccessAnyLayer()
           .because("setup -> figures -> outlook -> advice -> report -> cli: no back and forth");
+
+  @ArchTest
+  static final ArchRule only_the_charts_load_a_drawing_library =
+      noClasses()
+          .that()
+          .haveNameNotMatching("swineherd\\.report\\.Charts(\\$.*)?")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.knowm..", "de.erichseifert..", "java.awt..", "javax.swing..")
+          .because("it takes longer to load than a whole check takes");
 }

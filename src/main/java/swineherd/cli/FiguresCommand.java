@@ -5,12 +5,15 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swineherd.outlook.sheet.FigureSheet;
+import swineherd.report.ChartException;
+import swineherd.report.Charts;
 import swineherd.report.FiguresReport;
 import swineherd.setup.SetupReader;
 
@@ -37,6 +40,12 @@ final class FiguresCommand implements Callable<Integer> {
   @Option(names = "--sources", description = "Also say what each table rests on.")
   private boolean sources;
 
+  @Option(
+      names = "--chart",
+      paramLabel = "FILE.svg",
+      description = "Also draw growth, feed and budget into this file.")
+  private Path chart;
+
   private enum Format {
     text,
     json,
@@ -47,6 +56,9 @@ final class FiguresCommand implements Callable<Integer> {
   public Integer call() {
     FigureSheet sheet =
         FigureSheet.of(SetupReader.read(file, LocalDate.now(ZoneId.systemDefault())).setup());
+    if (chart != null && !drawn(sheet)) {
+      return CommandLine.ExitCode.SOFTWARE;
+    }
     FiguresReport report = new FiguresReport(sheet);
     PrintWriter out = spec.commandLine().getOut();
     out.print(
@@ -57,5 +69,19 @@ final class FiguresCommand implements Callable<Integer> {
         });
     out.flush();
     return 0;
+  }
+
+  /** The chart comes first: if it cannot be drawn, that is all that is said. */
+  private boolean drawn(FigureSheet sheet) {
+    PrintWriter err = spec.commandLine().getErr();
+    try {
+      if (!Charts.write(sheet, chart)) {
+        err.println("There is nothing to draw yet, so no chart was written.");
+      }
+      return true;
+    } catch (ChartException e) {
+      err.println(e.getMessage());
+      return false;
+    }
   }
 }

@@ -67,6 +67,12 @@ public final class FiguresReport {
       if (sources) {
         sources(lines, section);
       }
+      if (section.key().equals("growth")) {
+        sheet.plots().stream()
+            .filter(plot -> plot.group().equals(section.about()))
+            .flatMap(plot -> TextChart.lines(plot, sheet.setup().units()).stream())
+            .forEach(lines::line);
+      }
       out.append('\n').append(bold.apply(heading(section))).append('\n').append(lines);
     }
     return out.append('\n').append(new Lines().add("", FOOTER)).toString();

@@ -98,6 +98,12 @@ final class FeedCourse {
     return first >= daily.length ? 0 : Arrays.stream(daily, first, daily.length).sum();
   }
 
+  /** kg for the whole group from its arrival to a day. */
+  double kgUntil(LocalDate day) {
+    int next = (int) Math.max(0, day.toEpochDay() - from.toEpochDay());
+    return Arrays.stream(daily, 0, Math.min(next, daily.length)).sum();
+  }
+
   /** For one pig over the whole time. */
   FeedUse eachInAll() {
     return FeedIntake.total(feeding, mornings);

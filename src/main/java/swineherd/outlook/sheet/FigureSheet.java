@@ -16,10 +16,12 @@ import swineherd.setup.Setup;
  *
  * @param setup what it was worked out from
  * @param sections the tables
+ * @param plots the course of each group for charts
  */
-public record FigureSheet(Setup setup, List<Section> sections) {
+public record FigureSheet(Setup setup, List<Section> sections, List<Plot> plots) {
   public FigureSheet {
     sections = List.copyOf(sections);
+    plots = List.copyOf(plots);
   }
 
   /** Works it out. Never throws for a setup that could be read. */
@@ -38,7 +40,7 @@ public record FigureSheet(Setup setup, List<Section> sections) {
     groups.forEach(pigs -> sections.add(SlaughterSection.of(pigs)));
     sections.add(MoneySection.of(setup, groups, strawToOrder(pens, climate)));
     sections.removeIf(section -> section.rows().isEmpty());
-    return new FigureSheet(setup, sections);
+    return new FigureSheet(setup, sections, Plot.of(groups, climate));
   }
 
   private static double strawToOrder(List<PenPigs> pens, Climate climate) {

@@ -1,0 +1,88 @@
+package swineherd.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a fresh process loads, and what it does on a machine that lacks something. */
+class StartTest {
+  private static final String JAVA =
+      Path.of(System.getProperty("java.home"), "bin/java").toString();
+
+  @TempDir Path folder;
+
+  private record Run(int exit, String out, String err) {}
+
+  private Run run(List<String> command) throws IOException, InterruptedException {
+    Path out = folder.resolve("out");
+    Path err = folder.resolve("err");
+    Process process =
+        new ProcessBuilder(command)
+            .redirectOutput(out.toFile())
+            .redirectError(err.toFile())
+            .start();
+    process.getOutputStream().close();
+    int exit = process.waitFor();
+    return new Run(
+        exit,
+        Files.readString(out, StandardCharsets.UTF_8),
+        Files.readString(err, StandardCharsets.UTF_8));
+  }
+
+  private static List<String> swineherd(List<String> options, String... arguments) {
+    List<String> command = new ArrayList<>(List.of(JAVA));
+    command.addAll(options);
+    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    command.add(Swineherd.class.getName());
+    command.addAll(List.of(arguments));
+    return command;
+  }
+
+  /** Drawing libraries take long to load: a check, and figures without a chart, do without. */
+  @Test
+  void nothing_that_draws_is_loaded_without_a_chart() throws Exception {
+    for (String command : List.of("check", "figures")) {
+      Run run = run(swineherd(List.of("-verbose:class"), command, "scenarios/rush-end.yaml"));
+      assertThat(run.exit()).isZero();
+      assertThat(run.out())
+          .contains("swineherd.outlook.Course ")
+          .doesNotContain(
+              "org.knowm.", "de.erichseifert.", " java.awt.", "swineherd.report.Charts ");
+    }
+  }
+
+  @Test
+  void without_fonts_it_says_what_to_install_and_writes_nothing() throws Exception {
+    Path chart = folder.resolve("chart.svg");
+    Path none = Files.writeString(folder.resolve("fonts.conf"), "<fontconfig></fontconfig>");
+    StringBuilder hidden = new StringBuilder("export FONTCONFIG_FILE=" + none);
+    for (String fonts : List.of("/usr/share/fonts", "/usr/local/share/fonts", "/usr/share/X11")) {
+      hidden.append("; [ ! -d " + fonts + " ] || mount -t tmpfs none " + fonts + " || exit 99");
+    }
+    List<String> java =
+        swineherd(List.of(), "figures", "scenarios/rush-end.yaml", "--chart", chart.toString());
+    String command = hidden + "; exec \"$0\" \"$@\"";
+    List<String> alone = new ArrayList<>(List.of("unshare", "-m", "sh", "-c", command));
+    alone.addAll(java);
+    Run run;
+    try {
+      run = run(alone);
+    } catch (IOException e) {
+      assumeTrue(false, "no way here to hide the fonts");
+      return;
+    }
+    assumeTrue(run.exit() != 99 && !run.err().contains("unshare:"), "fonts cannot be hidden here");
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("finds no fonts").contains("fontconfig").hasLineCount(1);
+    assertThat(chart).doesNotExist();
+  }
+}
