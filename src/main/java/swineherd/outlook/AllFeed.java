@@ -15,17 +15,18 @@ final class AllFeed {
   /** A dark tank, or a shed in the sun, degC: warmer than any feed should stand. */
   private static final double WARM_STORE = 30;
 
+  /** Days in which it shows whether feed that spoils soon does so. */
+  private static final int MONTH = 28;
+
   private final LocalDate from;
   private final double[] kg;
-  private final Feed feed;
-  private final double air;
+  private final Setup setup;
   private final Grounds grounds;
 
-  private AllFeed(LocalDate from, double[] kg, Feed feed, double air, Grounds grounds) {
+  private AllFeed(LocalDate from, double[] kg, Setup setup, Grounds grounds) {
     this.from = from;
     this.kg = kg;
-    this.feed = feed;
-    this.air = air;
+    this.setup = setup;
     this.grounds = grounds;
   }
 
@@ -40,9 +41,7 @@ final class AllFeed {
     double[] kg = from.datesUntil(to).mapToDouble(day -> on(day, stays)).toArray();
     Grounds grounds = Grounds.of("feed", "kind", "form", "storage");
     stays.forEach(s -> grounds.and(s.grounds().list()));
-    return kg.length == 0
-        ? Optional.empty()
-        : Optional.of(new AllFeed(from, kg, setup.feed(), air(setup, from, to), grounds));
+    return kg.length == 0 ? Optional.empty() : Optional.of(new AllFeed(from, kg, setup, grounds));
   }
 
   private static boolean isKnown(Stay stay) {
@@ -56,11 +55,11 @@ final class AllFeed {
         .sum();
   }
 
-  /** Highest air temperature of an ordinary day in that time where the feed stands, degC. */
-  private static double air(Setup setup, LocalDate from, LocalDate to) {
+  /** Highest air temperature where the feed stands on an ordinary day of the first days, degC. */
+  private double air(int days) {
     Weather weather = new Weather(setup.place());
-    double air =
-        from.datesUntil(to.plusDays(1)).mapToDouble(weather::ordinaryDay).max().orElseThrow();
+    LocalDate to = from.plusDays(Math.min(days, kg.length) + 1L);
+    double air = from.datesUntil(to).mapToDouble(weather::ordinaryDay).max().orElseThrow();
     Feed.Storage storage = setup.feed().storage();
     boolean warm = storage == Feed.Storage.WARM || storage == Feed.Storage.DAMP;
     return warm ? Math.max(WARM_STORE, air) : air;
@@ -96,15 +95,15 @@ final class AllFeed {
 
   /** The form of the feed; where it was not said ground feed, which keeps less long than most. */
   private Feed.Form form() {
-    return feed.form() == null ? Feed.Form.GROUND : feed.form();
+    return setup.feed().form() == null ? Feed.Form.GROUND : setup.feed().form();
   }
 
   /** The form of the feed in words. */
   String formWords() {
-    if (feed.form() == null) {
+    if (setup.feed().form() == null) {
       return "taken as ground feed";
     }
-    return switch (feed.form()) {
+    return switch (setup.feed().form()) {
       case PELLETS -> "pellets";
       case GROUND -> "ground feed";
       case HOME_MASH -> "feed ground at home";
@@ -114,14 +113,19 @@ final class AllFeed {
     };
   }
 
-  /** Days that it keeps where it stands. */
+  /** Days that it keeps where it stands, bought now. */
   int keeps() {
-    return FeedBuying.keepsFor(form().key(), air);
+    return FeedBuying.keepsFor(form().key(), air(MONTH));
   }
 
-  /** Days of use to buy at a time. */
+  /** Days that it keeps where it stands, at whatever time it is bought. */
+  int keepsAtWorst() {
+    return FeedBuying.keepsFor(form().key(), air(kg.length));
+  }
+
+  /** Days of use to buy at a time, at whatever time it is bought. */
   int daysToBuy() {
-    return Math.max(1, FeedBuying.daysToBuy(form().key(), air, 0));
+    return Math.max(1, FeedBuying.daysToBuy(form().key(), air(kg.length), 0));
   }
 
   /** What becomes of a load that is fed from the first day on. */

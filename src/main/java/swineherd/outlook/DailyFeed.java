@@ -3,34 +3,48 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import swineherd.figures.Feeding;
 import swineherd.figures.IntakeCurve;
+import swineherd.figures.Water;
 import swineherd.setup.Feed;
 import swineherd.setup.Group;
 
-/** What a pig of a group eats in a day, at the weight it has then. */
-final class DailyFeed {
+/** What a pig of a group eats and drinks in a day, at the weight it has then. */
+public final class DailyFeed {
+  /** Pigs drink no less in harder frost than at this temperature, degC. */
+  private static final double COLDEST = -5;
+
   private final Stay stay;
   private final Feeding feeding;
+  private final Feeding inHouse;
 
-  private DailyFeed(Stay stay, Feeding feeding) {
+  private DailyFeed(Stay stay, Feeding feeding, Feeding inHouse) {
     this.stay = stay;
     this.feeding = feeding;
+    this.inHouse = inHouse;
+  }
+
+  static DailyFeed of(Stay stay) {
+    boolean housed = stay.course() != null && stay.course().housed();
+    return new DailyFeed(stay, feeding(stay, housed), feeding(stay, true));
+  }
+
+  private static Feeding feeding(Stay stay, boolean housed) {
+    return feeding(stay.growthClass().key(), stay.group(), stay.feed(), housed);
   }
 
   /**
-   * By breed, sex, place and way of feeding; what is not known is as for a full trough outdoors.
+   * How a group is fed, from what was said; what was not is as {@link Course} takes it.
+   *
+   * @param growthClass key of its class of growth, of a cross too
+   * @param housed whether to reckon what they eat in a house, without what outdoors adds
    */
-  static DailyFeed of(Stay stay) {
-    Feed.Kind kind = stay.feed().kind();
-    boolean housed = stay.course() != null && stay.course().housed();
-    return new DailyFeed(
-        stay,
-        Feeding.of(
-            stay.growthClass().key(),
-            curve(stay.group()),
-            kind == Feed.Kind.RESTRICTED ? "restricted" : "to-appetite",
-            housed ? "housed" : "outdoors",
-            kind == Feed.Kind.SELF_FEEDER ? "self-feeder" : "trough",
-            "compound"));
+  public static Feeding feeding(String growthClass, Group group, Feed feed, boolean housed) {
+    return Feeding.of(
+        growthClass,
+        curve(group),
+        Course.isBelowAppetite(feed, group) ? "restricted" : "to-appetite",
+        housed ? "housed" : "outdoors",
+        feed.kind() == Feed.Kind.SELF_FEEDER ? "self-feeder" : "trough",
+        "compound");
   }
 
   private static IntakeCurve curve(Group group) {
@@ -51,5 +65,17 @@ final class DailyFeed {
   /** Feed to be given to one pig on a day, waste counted, kg. */
   double givenOn(LocalDate day) {
     return feeding.given(stay.weightOn(day));
+  }
+
+  /**
+   * What one pig drinks on a day. The published need goes by the feed that housed pigs eat; what
+   * outdoors adds is not in it.
+   *
+   * @param air highest air temperature, degC
+   * @return L
+   */
+  double drinksOn(LocalDate day, double air) {
+    double weight = stay.weightOn(day);
+    return Water.need(weight, inHouse.eaten(weight), Math.max(COLDEST, air));
   }
 }

@@ -56,7 +56,7 @@ public record FeedOrder(
         atATime,
         use.sum(0, atATime),
         use.most(atATime),
-        use.keeps(),
+        use.keepsAtWorst(),
         use.formWords(),
         !use.from().isAfter(setup.checkOn()),
         use.from(),

@@ -152,11 +152,7 @@ public record WaterNeed(
     private double on(LocalDate day, double air) {
       return stays.stream()
           .filter(s -> s.isThereOn(day))
-          .mapToDouble(
-              s ->
-                  s.count()
-                      * Water.need(
-                          s.weightOn(day), DailyFeed.of(s).eatenOn(day), Math.max(-5, air)))
+          .mapToDouble(s -> s.count() * DailyFeed.of(s).drinksOn(day, air))
           .sum();
     }
 

@@ -162,6 +162,20 @@ class FeedOutlooksTest {
     assertThat(one(FeedOrder.class, yaml).keeps()).isEqualTo(days);
   }
 
+  /** Pigs bought in October that stay into May: what is bought in October stands cool for weeks. */
+  @Test
+  void a_load_bought_in_the_cool_keeps_longer_than_one_bought_in_summer() {
+    String winter =
+        USUAL
+                .replace("form: pellets", "form: ground")
+                .replace("hottestMonth: 21 C", "hottestMonth: 28 C")
+                .replace("checkOn: 2027-03-01", "checkOn: 2026-11-20")
+                .replace("arrives: 2027-03-01", "arrives: 2026-11-20, slaughterOn: 2027-05-20")
+            + "money: {bulkLoad: 60 kg}\n";
+    assertThat(one(FeedLoad.class, winter).keeps()).isEqualTo(28);
+    assertThat(one(FeedLoad.class, winter).atATime()).isEqualTo(14);
+  }
+
   @Test
   void a_form_that_was_not_said_is_taken_as_one_that_keeps_badly() {
     FeedOrder order = one(FeedOrder.class, USUAL.replace(", form: pellets", ""));

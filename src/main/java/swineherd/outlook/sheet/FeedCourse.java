@@ -8,9 +8,9 @@ import swineherd.figures.Band;
 import swineherd.figures.FeedIntake;
 import swineherd.figures.FeedUse;
 import swineherd.figures.Feeding;
-import swineherd.figures.IntakeCurve;
 import swineherd.figures.OutsideDomainException;
 import swineherd.outlook.Course;
+import swineherd.outlook.DailyFeed;
 import swineherd.setup.Feed;
 import swineherd.setup.Group;
 
@@ -58,24 +58,7 @@ final class FeedCourse {
    * @param housed whether to reckon what they eat in a house, without what outdoors adds
    */
   static Feeding feeding(Course course, Group group, Feed feed, boolean housed) {
-    boolean selfFed = feed.kind() == Feed.Kind.SELF_FEEDER;
-    return Feeding.of(
-        course.growthClass().key(),
-        curve(group),
-        Course.isBelowAppetite(feed, group) ? "restricted" : "to-appetite",
-        housed ? "housed" : "outdoors",
-        selfFed ? "self-feeder" : "trough",
-        "compound");
-  }
-
-  private static IntakeCurve curve(Group group) {
-    if (group.sex() == Group.Sex.GILTS) {
-      return IntakeCurve.GILT;
-    }
-    if (group.sex() != Group.Sex.MALES || group.males() == null) {
-      return IntakeCurve.MIXED;
-    }
-    return group.males() == Group.Males.CASTRATED ? IntakeCurve.BARROW : IntakeCurve.BOAR;
+    return DailyFeed.feeding(course.growthClass().key(), group, feed, housed);
   }
 
   Feeding feeding() {
