@@ -21,6 +21,7 @@ import swineherd.setup.Setup;
  * @param protein the feed should have, %
  * @param fullGain on complete feed, kg a day
  * @param grainGain on grain alone: on maize, barley and oats, kg a day
+ * @param likelyHarm how likely pigs of that weight suffer on less, 0 to 1; judgement
  * @param on the day it is reckoned for
  */
 public record Ration(
@@ -31,9 +32,13 @@ public record Ration(
     Band protein,
     double fullGain,
     Band grainGain,
+    double likelyHarm,
     LocalDate on,
     List<String> grounds)
     implements Outlook {
+
+  /** Up to here pigs are weaners, which starve soonest on poor feed, kg. */
+  private static final double WEANER_TO = 25;
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
@@ -73,6 +78,7 @@ public record Ration(
             onGrain("maize", feed.eatenOn(day), full),
             onGrain("barley", feed.eatenOn(day), full),
             onGrain("oats", feed.eatenOn(day), full)),
+        weight < WEANER_TO ? 0.6 : 0.35,
         day,
         stay.grounds().list());
   }
