@@ -1,15 +1,12 @@
 package swineherd.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
@@ -19,7 +16,6 @@ import swineherd.report.JsonReport;
 import swineherd.report.MarkdownReport;
 import swineherd.report.TextReport;
 import swineherd.setup.SetupFile;
-import swineherd.setup.SetupReader;
 
 /** Checks a setup file and prints the ranked checklist. */
 @Command(
@@ -32,8 +28,9 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The setup; - reads standard input.")
-  private Path file;
+  @Mixin private SetupArgument argument;
+
+  @Mixin private RulesOption ownRules;
 
   @Option(
       names = "--format",
@@ -55,29 +52,14 @@ final class CheckCommand implements Callable<Integer> {
               + " farthest; takes a second.")
   private boolean tryOut;
 
-  @Option(
-      names = "--rules",
-      paramLabel = "DIR",
-      description = {
-        "Also use the rules in this folder. A rule file is a program: it can do anything you can"
-            + " do on this computer. Use only files you wrote or would run as a program."
-      })
-  private Path own;
-
-  private enum Format {
-    text,
-    json,
-    markdown
-  }
-
   private List<Matters.Matter> matters(Checklist checklist, KnowledgeBase rules) {
     return tryOut ? Matters.of(checklist, rules, LONGEST_MILLISECONDS) : Matters.resting(checklist);
   }
 
   @Override
   public Integer call() {
-    SetupFile setup = SetupReader.read(file, LocalDate.now(ZoneId.systemDefault()));
-    KnowledgeBase rules = own == null ? KnowledgeBase.shipped() : KnowledgeBase.with(own);
+    SetupFile setup = argument.read();
+    KnowledgeBase rules = ownRules.read();
     Checklist checklist = Advisor.advise(setup, rules);
     PrintWriter out = spec.commandLine().getOut();
     if (format == Format.text) {

@@ -2,20 +2,17 @@ package swineherd.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swineherd.outlook.sheet.FigureSheet;
 import swineherd.report.ChartException;
 import swineherd.report.Charts;
 import swineherd.report.FiguresReport;
-import swineherd.setup.SetupReader;
 
 /** Works out every figure that a setup allows and prints the tables. */
 @Command(
@@ -27,15 +24,14 @@ import swineherd.setup.SetupReader;
 final class FiguresCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The setup; - reads standard input.")
-  private Path file;
+  @Mixin private SetupArgument argument;
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
       description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  private Table format;
 
   @Option(names = "--sources", description = "Also say what each table rests on.")
   private boolean sources;
@@ -46,7 +42,7 @@ final class FiguresCommand implements Callable<Integer> {
       description = "Also draw growth, feed and budget into this file.")
   private Path chart;
 
-  private enum Format {
+  private enum Table {
     text,
     json,
     csv
@@ -54,8 +50,7 @@ final class FiguresCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    FigureSheet sheet =
-        FigureSheet.of(SetupReader.read(file, LocalDate.now(ZoneId.systemDefault())).setup());
+    FigureSheet sheet = FigureSheet.of(argument.read().setup());
     if (chart != null && !drawn(sheet)) {
       return CommandLine.ExitCode.SOFTWARE;
     }

@@ -3,6 +3,7 @@ package swineherd.cli;
 import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -13,6 +14,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 import swineherd.advice.Advisor;
 import swineherd.rulebook.RulebookException;
 import swineherd.setup.BadSetupException;
+import swineherd.units.Dates;
+import swineherd.units.UnreadableException;
 
 /** The command line. Only {@link #main} ends the process. */
 @Command(
@@ -74,6 +77,7 @@ public final class Swineherd implements Runnable {
         });
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(Path.class, Swineherd::path);
+    line.registerConverter(LocalDate.class, Swineherd::date);
     return line;
   }
 
@@ -82,6 +86,14 @@ public final class Swineherd implements Runnable {
       return Path.of(typed);
     } catch (InvalidPathException e) {
       throw new TypeConversionException("no file can be called this");
+    }
+  }
+
+  private static LocalDate date(String typed) {
+    try {
+      return Dates.parse(typed);
+    } catch (UnreadableException e) {
+      throw new TypeConversionException(e.getMessage() + "; " + e.accepted());
     }
   }
 

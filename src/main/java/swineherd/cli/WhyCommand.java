@@ -37,9 +37,9 @@ final class WhyCommand implements Callable<Integer> {
       paramLabel = "FORMAT",
       defaultValue = "text",
       description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  private Page format;
 
-  private enum Format {
+  private enum Page {
     text,
     markdown
   }
@@ -56,7 +56,7 @@ final class WhyCommand implements Callable<Integer> {
     }
     if (words.size() == 1 && id(words.get(0)).isPresent()) {
       RulePage page = new RulePage(id(words.get(0)).get());
-      out.print(format == Format.text ? page.text() : page.markdown());
+      out.print(format == Page.text ? page.text() : page.markdown());
       return 0;
     }
     List<RuleInfo> found = Rulebook.rules().values().stream().filter(this::speaksOf).toList();
@@ -93,16 +93,16 @@ final class WhyCommand implements Callable<Integer> {
 
   private void catalogue(PrintWriter out) {
     String topic = "";
-    if (format == Format.markdown) {
+    if (format == Page.markdown) {
       out.println("# The rules of swineherd");
     }
     for (RuleInfo rule : Rulebook.rules().values()) {
       if (!rule.topic().equals(topic)) {
         topic = rule.topic();
-        out.println(format == Format.markdown ? "\n## " + topic : "\n" + topic);
+        out.println(format == Page.markdown ? "\n## " + topic : "\n" + topic);
       }
       out.print(
-          format == Format.markdown
+          format == Page.markdown
               ? new RulePage(rule.id()).markdown()
               : "  " + line(rule) + System.lineSeparator());
     }
