@@ -72,7 +72,7 @@ final class SlaughterSection {
           double freezes = Freezer.freezesKgADay(litres.likely()).likely();
           row.with("freezes", Figure.kgADay(freezes)).rests("usda-home-freezing");
           row.note("one of that size freezes {freezes}: let the butcher freeze it");
-          return Figure.of(litres, Dimension.VOLUME);
+          return Figure.of(litres, Dimension.CAPACITY);
         });
     road();
   }
