@@ -32,6 +32,7 @@ import swineherd.units.UnreadableException;
     subcommands = {
       CheckCommand.class,
       FiguresCommand.class,
+      SlaughterCommand.class,
       TapeCommand.class,
       WhyCommand.class,
       CommandLine.HelpCommand.class

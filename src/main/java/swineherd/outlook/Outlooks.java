@@ -53,6 +53,10 @@ public final class Outlooks {
     all.addAll(FeedLoad.of(setup, courses));
     all.addAll(ScrapsLaw.of(setup, courses));
     all.addAll(Extras.of(setup, courses));
+    all.addAll(HaulToSlaughter.of(setup, courses));
+    all.addAll(SlaughterReadiness.of(setup, courses, all));
+    all.addAll(HomeKill.of(setup));
+    all.addAll(MeatYield.of(setup, courses));
     return List.copyOf(all);
   }
 }
