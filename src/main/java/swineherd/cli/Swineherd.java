@@ -41,7 +41,7 @@ public final class Swineherd implements Runnable {
   @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
-    if (List.of(args).contains("check")) {
+    if (List.of(args).contains("check") || List.of(args).contains("slaughter")) {
       Advisor.prepare();
     }
     CommandLine line = commandLine();

@@ -141,16 +141,6 @@ public final class SlaughterDay {
     return country != null && country.isEuropeanUnion() ? "european-union" : "other";
   }
 
-  /** Warmest night, in degrees C, on which a carcass may hang without a cooler. */
-  public static double warmestNight() {
-    return weather("night");
-  }
-
-  /** Warmest day for the same, in degrees C; a ham is as cold as that inside within a day. */
-  public static double warmestDay() {
-    return weather("day");
-  }
-
   private static double weather(String key) {
     return Table.named("chilling").row(key).number("limit");
   }

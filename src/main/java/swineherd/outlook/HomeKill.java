@@ -47,16 +47,6 @@ public record HomeKill(
         : "No law of your place is known here, so ask before you plan on it.";
   }
 
-  /** Warmest night for a shed, degC. */
-  public double warmestNight() {
-    return SlaughterDay.warmestNight();
-  }
-
-  /** Warmest day for a shed, and what a ham must come down to, degC. */
-  public double warmestDay() {
-    return SlaughterDay.warmestDay();
-  }
-
   /** Inside temperature for mince, degC. */
   public double cookGround() {
     return MeatSafety.cookToC(MeatSafety.Meat.GROUND);

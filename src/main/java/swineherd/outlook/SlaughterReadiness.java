@@ -15,6 +15,7 @@ import swineherd.figures.SlaughterDay;
 import swineherd.figures.SlaughterLaw;
 import swineherd.rulebook.Table;
 import swineherd.setup.DiaryEntry;
+import swineherd.setup.Feed;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
 
@@ -34,7 +35,8 @@ import swineherd.setup.Setup;
  * @param tooHeavyOver live weight over which they are kept too long, kg; null with the growth
  * @param tooHeavyFrom first day they likely weigh more than that; null if it is not foreseen
  * @param clearOn first day by the last withdrawal that has a date; null if there is none
- * @param blocked whether something they were given has no date and may still matter
+ * @param blocked whether something they were given has no date and may still matter, or there is a
+ *     medicine in their feed, whose days begin when it stops
  * @param leaveOn first day on which the standstill of an arrival lets pigs leave; null if none does
  *     not
  * @param castrationClearOn first day after a late castration; null if there was none
@@ -208,7 +210,6 @@ public record SlaughterReadiness(
     LocalDate likely = leaving.likelyFrom(today);
     boolean near = near(today, leaving);
     Grounds grounds = leaving.grounds("pigs[" + index + "]");
-    treated.forEach(t -> grounds.and(t.grounds()));
     return new SlaughterReadiness(
         group.name(),
         today,
@@ -226,7 +227,8 @@ public record SlaughterReadiness(
             .filter(clear -> clear.isAfter(today))
             .max(LocalDate::compareTo)
             .orElse(null),
-        treated.stream().anyMatch(Treated::blocked),
+        treated.stream().anyMatch(Treated::blocked)
+            || setup.feed().madeFor() == Feed.MadeFor.MEDICATED,
         leaveOn(group, worked),
         find(worked, LateCastration.class, c -> c.pigs().equals(group.name())).stream()
             .map(LateCastration::clearedOn)

@@ -29,6 +29,7 @@ import swineherd.outlook.sheet.Figure;
 import swineherd.outlook.sheet.FigureSheet;
 import swineherd.outlook.sheet.Row;
 import swineherd.rulebook.Stage;
+import swineherd.setup.Feed;
 import swineherd.setup.Group;
 import swineherd.units.Dates;
 import swineherd.units.Dimension;
@@ -43,6 +44,9 @@ public final class SlaughterReport {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Set<String> TOPICS = Set.of("slaughter", "treatment", "taint");
   private static final Set<String> IN_THE_PLAN = Set.of("book-by", "feed-off");
+
+  private static final String IN_FEED =
+      "there is one in the feed; its days begin with the last day they get it";
 
   private final Checklist checklist;
   private final FigureSheet sheet;
@@ -275,6 +279,10 @@ public final class SlaughterReport {
   private String medicines(SlaughterReadiness ready) {
     List<Treated> given =
         all(Treated.class).stream().filter(t -> t.pigs().equals(ready.pigs())).toList();
+    boolean inFeed = sheet.setup().feed().madeFor() == Feed.MadeFor.MEDICATED;
+    if (given.isEmpty() && inFeed) {
+      return IN_FEED;
+    }
     if (given.isEmpty()) {
       return "none noted; if any was given, its withdrawal counts";
     }
@@ -290,7 +298,7 @@ public final class SlaughterReport {
             .append(Dates.words(each.clearOn()));
       }
     }
-    return words.toString();
+    return words + (inFeed ? "; " + IN_FEED : "");
   }
 
   private Optional<String> taint(SlaughterReadiness ready) {
@@ -437,7 +445,8 @@ public final class SlaughterReport {
         .filter(
             item ->
                 item.card().stage() == Stage.BEFORE_SLAUGHTER
-                    || TOPICS.contains(item.card().topic()))
+                    || TOPICS.contains(item.card().topic())
+                    || item.id().equals("feed.medicated"))
         .filter(
             item -> item.advice().about().equals(ready.pigs()) || item.advice().about().isEmpty())
         .toList();
