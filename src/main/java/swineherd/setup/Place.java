@@ -20,6 +20,7 @@ import java.time.MonthDay;
  * @param maritime whether a nearby ocean sets the climate
  * @param soil what the soil is like
  * @param publicAccess whether a road, path or neighbour lies beside the pens
+ * @param wildPigs whether wild boar or feral pigs live near the pens
  */
 public record Place(
     Country country,
@@ -33,10 +34,11 @@ public record Place(
     String hardinessZone,
     Boolean maritime,
     Soil soil,
-    Boolean publicAccess) {
+    Boolean publicAccess,
+    Boolean wildPigs) {
 
   static final Place UNKNOWN =
-      new Place(null, null, null, null, null, null, null, null, null, null, null, null);
+      new Place(null, null, null, null, null, null, null, null, null, null, null, null, null);
 
   /** What the soil is like. */
   public enum Soil {
