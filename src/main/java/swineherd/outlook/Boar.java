@@ -3,10 +3,13 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import swineherd.setup.Group;
 import swineherd.setup.Setup;
 
 /**
  * Pigs known to be, or perhaps to be, entire males, that will be big enough to hurt a grown person.
+ * Males whose second vaccination against taint is done or planned are as quiet as castrated ones
+ * after it, and left out.
  *
  * @param pigs name of the group
  * @param pen name of their pen; null if not said
@@ -23,7 +26,7 @@ public record Boar(String pigs, String pen, double weight, LocalDate from, List<
     List<Outlook> all = new ArrayList<>();
     for (Stay stay : Stay.of(setup, courses)) {
       double weight = stay.weightOn(stay.to());
-      if (stay.hasEntireMales() && weight >= BIG) {
+      if (isBoar(stay) && weight >= BIG) {
         LocalDate from = stay.reach(BIG);
         all.add(
             new Boar(
@@ -35,5 +38,11 @@ public record Boar(String pigs, String pen, double weight, LocalDate from, List<
       }
     }
     return all;
+  }
+
+  private static boolean isBoar(Stay stay) {
+    boolean quiet =
+        stay.group().males() == Group.Males.VACCINATED && stay.group().secondVaccine() != null;
+    return stay.hasEntireMales() && !quiet;
   }
 }

@@ -137,7 +137,7 @@ public record PowerNeed(
     if (place.latitude() == null) {
       throw new OutsideDomainException("latitude not known");
     }
-    return FencePower.peakSun(place.latitude(), month).likely();
+    return FencePower.leastPeakSun(place.latitude(), month).likely();
   }
 
   /** Those in which pigs are there; all where nobody can say when they go. */
