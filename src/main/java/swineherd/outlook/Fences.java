@@ -40,7 +40,7 @@ final class Fences {
     all.add(EarthNeed.of(pigs, energizer, frozen));
     if (frozen != null) {
       for (Training training : Training.of(pigs)) {
-        FrozenTraining.of(pigs, training, frozen).ifPresent(all::add);
+        FrozenTraining.of(training, frozen).ifPresent(all::add);
       }
     }
     orNotWorkedOut("battery and panel", pigs, () -> PowerNeed.of(pigs, energizer), all)

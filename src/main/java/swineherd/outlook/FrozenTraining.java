@@ -14,13 +14,13 @@ import java.util.Optional;
 public record FrozenTraining(String pigs, String pen, Training training, List<String> grounds)
     implements Outlook {
 
-  /** Nothing where an earthed wire runs beside the live one, or the days do not meet. */
-  static Optional<FrozenTraining> of(Occupants pigs, Training training, FrozenGround frozen) {
+  /** Nothing where the days do not meet. */
+  static Optional<FrozenTraining> of(Training training, FrozenGround frozen) {
     boolean meet =
         training.begin() != null
             && !training.latest().isBefore(frozen.from())
             && !training.begin().isAfter(frozen.to());
-    if (!meet || Boolean.TRUE.equals(pigs.pen().fence().returnWire())) {
+    if (!meet) {
       return Optional.empty();
     }
     return Optional.of(
@@ -28,10 +28,6 @@ public record FrozenTraining(String pigs, String pen, Training training, List<St
             training.pigs(),
             training.pen(),
             training,
-            new Grounds()
-                .and(training.grounds())
-                .and(frozen.grounds())
-                .and("pens[" + pigs.index() + "].fence", "returnWire")
-                .list()));
+            new Grounds().and(training.grounds()).and(frozen.grounds()).list()));
   }
 }

@@ -10,8 +10,8 @@ import swineherd.setup.Setup;
 import swineherd.setup.Shelter;
 
 /**
- * A closed hut that is not insulated, where summers are hot. The sun on its roof counts for more
- * than the pigs' own heat, which is all that is reckoned here.
+ * A closed hut that is not known to be insulated, where summers are hot. The sun on its roof counts
+ * for more than the pigs' own heat, which is all that is reckoned here.
  *
  * @param pen name of the pen
  * @param hottest air outdoors on the hottest days, degC
@@ -41,7 +41,7 @@ public record HotHut(String pen, double hottest, double shut, List<String> groun
             Heat.SummerClass.of(setup.place().hottestMonth()).compareTo(Heat.SummerClass.HOT) >= 0;
         if (hot
             && shelter.kind() == Shelter.Kind.CLOSED_HUT
-            && Boolean.FALSE.equals(shelter.insulated())
+            && !Boolean.TRUE.equals(shelter.insulated())
             && shelter.floorArea() != null) {
           add(setup, index, heat, all);
         }

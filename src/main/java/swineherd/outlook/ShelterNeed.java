@@ -23,6 +23,17 @@ public record ShelterNeed(
     String pen, double area, double weight, double opening, LocalDate by, List<String> grounds)
     implements Outlook {
 
+  private static final double SQUARE_CM = 10_000;
+  private static final double SQUARE_INCH = 0.0254 * 0.0254;
+
+  /** The opening in both units; areas are else shown in whole square metres or feet. */
+  public String openingWords() {
+    return Math.round(opening * SQUARE_CM)
+        + " cm2 ("
+        + Math.round(opening / SQUARE_INCH)
+        + " square inches)";
+  }
+
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Stay> stays = Stay.of(setup, courses);
     List<Outlook> all = new ArrayList<>();

@@ -14,7 +14,7 @@ import swineherd.setup.Shelter;
 
 /**
  * What in a pen is known to lead to bitten tails and bullying. There is one for each pen of two and
- * more pigs for which such a cause was told.
+ * more pigs, or nobody knows how many, for which such a cause was told.
  *
  * @param pen name of the pen
  * @param causes how many
@@ -49,7 +49,8 @@ public record TailCauses(
     for (int i = 0; i < setup.pens().size(); i++) {
       Pen pen = setup.pens().get(i);
       List<Stay> there = Stay.in(pen.name(), stays);
-      if (there.stream().mapToInt(Stay::count).sum() < 2) {
+      boolean counted = there.stream().allMatch(s -> s.group().count() != null);
+      if (there.isEmpty() || (counted && there.stream().mapToInt(Stay::count).sum() < 2)) {
         continue;
       }
       Grounds grounds = new Grounds();

@@ -91,9 +91,6 @@ class PowerNeedTest {
     assertThat(frozen.training().days().likely()).isEqualTo(7);
     assertThat(Setups.all(FrozenTraining.class, winter.replace("2027-12-20", "2027-06-20")))
         .isEmpty();
-    assertThat(
-            Setups.all(FrozenTraining.class, winter.replace("returnWire: no", "returnWire: yes")))
-        .isEmpty();
     assertThat(Setups.all(FrozenTraining.class, winter.replace("trained: no", "trained: yes")))
         .isEmpty();
   }
