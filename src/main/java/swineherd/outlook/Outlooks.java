@@ -47,6 +47,7 @@ public final class Outlooks {
     all.addAll(LeaveBarred.of(setup));
     all.addAll(Ration.of(setup, courses));
     all.addAll(ProteinNeed.of(setup, courses));
+    all.addAll(LardFeed.of(setup, courses));
     all.addAll(FirstWeek.of(setup, courses));
     all.addAll(FeederRoom.of(setup, courses));
     all.addAll(FeedOrder.of(setup, courses));
