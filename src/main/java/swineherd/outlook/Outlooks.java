@@ -70,6 +70,14 @@ public final class Outlooks {
     all.addAll(Purse.of(setup, courses));
     all.addAll(ScrapsLaw.of(setup, courses));
     all.addAll(Extras.of(setup, courses));
+    all.addAll(HotHaul.of(setup, courses));
+    all.addAll(OpenTruck.of(setup));
+    all.addAll(Boar.of(setup, courses));
+    all.addAll(LoadingRamp.of(setup, courses));
+    all.addAll(ShelterNeed.of(setup, courses));
+    all.addAll(HotHouse.of(setup, courses));
+    all.addAll(HotHut.of(setup, all));
+    all.addAll(TailCauses.of(setup, courses, all));
     return List.copyOf(all);
   }
 }
