@@ -43,7 +43,7 @@ import swineherd.setup.Shelter;
  * @param firstBed straw for the first filling, kg
  * @param straw straw to have in, the first filling and a reserve counted, kg
  * @param bales the same in small bales
- * @param strawMonthly of it for topping up, kg a month
+ * @param strawMonthly of it used, without the reserve, kg a month; of a shorter stay all of it
  * @param waterThen water that they drink at the frost, L a day
  * @param waterLater water that they drink at their heaviest, L a day
  * @param strawBy, shelterBy, waterBy, repairsBy, bedBy days by which those are to be ready; not
@@ -155,7 +155,8 @@ public record WinterPen(
     double heaviest = 0;
     double bedArea = 0;
     double wear = 0;
-    double monthly = 0;
+    double worn = 0;
+    double days = MONTH;
     double waterThen = 0;
     double waterLater = 0;
     for (Winterer group : winterers) {
@@ -168,9 +169,10 @@ public record WinterPen(
       lightest = Math.min(lightest, then);
       heaviest = Math.max(heaviest, most);
       bedArea += Hut.bedArea(Hut.Season.WINTER, pigs, within(most, 5, 150));
-      Band worn = Bedding.straw(Bedding.Season.WINTER, pigs, most - then);
-      wear += Bedding.order(worn);
-      monthly += worn.likely() * MONTH / Math.max(MONTH, group.days());
+      Band straw = Bedding.straw(Bedding.Season.WINTER, pigs, most - then);
+      worn += straw.likely();
+      wear += Bedding.order(straw);
+      days = Math.max(days, group.days());
       waterThen += pigs * water(group.course(), then);
       waterLater += pigs * water(group.course(), most);
       grounds.and(group.stay().grounds());
@@ -197,7 +199,7 @@ public record WinterPen(
         firstBed,
         straw,
         Bedding.bales(straw, Bedding.smallBale()),
-        monthly,
+        Math.max(worn, firstBed.likely()) * MONTH / days,
         waterThen,
         waterLater,
         by("buy-straw", winter, frost.early(), setup.checkOn()),
