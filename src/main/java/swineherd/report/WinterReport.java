@@ -21,6 +21,7 @@ import swineherd.figures.Daylight;
 import swineherd.figures.Hemisphere;
 import swineherd.figures.Winter;
 import swineherd.outlook.WinterClimate;
+import swineherd.outlook.WinterPen;
 import swineherd.outlook.WinterStay;
 import swineherd.report.WinterView.There;
 import swineherd.rulebook.Referral;
@@ -174,10 +175,15 @@ public final class WinterReport {
   // -------------------------------------------------------------------------------- the place
 
   private List<String> place() {
-    WinterClimate climate = view.climate();
-    if (climate == null) {
-      return List.of("The winter cannot be worked out: " + view.fault() + ".");
+    List<String> lines = new ArrayList<>();
+    if (view.climate() != null) {
+      lines.addAll(climate(view.climate()));
     }
+    view.faults().forEach(why -> lines.add("Not worked out: " + why + "."));
+    return lines;
+  }
+
+  private List<String> climate(WinterClimate climate) {
     return switch (climate.kind()) {
       case UNKNOWN ->
           List.of(
@@ -219,7 +225,7 @@ public final class WinterReport {
   }
 
   private String degrees(double celsius) {
-    return Display.amount(celsius, Dimension.TEMPERATURE, setup.units());
+    return amount(celsius, Dimension.TEMPERATURE);
   }
 
   /** Hours; empty where the latitude is not known. */
@@ -245,10 +251,40 @@ public final class WinterReport {
       String pen = there.group().pen() == null ? "" : ", in " + there.group().pen();
       lines.add(Wording.capital(name) + pen + ": " + group(there) + ".");
     }
+    view.pens().forEach(needs -> lines.add(needs(needs)));
     if (view.groups().isEmpty()) {
       lines.add("No pigs are described yet.");
     }
     return lines;
+  }
+
+  /** A pen in numbers, for all of its pigs together. */
+  private String needs(WinterView.Needs needs) {
+    WinterPen pen = needs.pen();
+    return Wording.capital(pen.pen())
+        + " in winter, for "
+        + Wording.counted(pen.count(), "pig", "pigs")
+        + " of up to "
+        + amount(pen.heaviest(), Dimension.MASS)
+        + ": "
+        + amount(pen.bedArea(), Dimension.AREA)
+        + " to lie on, straw "
+        + amount(pen.bedDepth(), Dimension.LENGTH)
+        + " deep ("
+        + amount(pen.straw(), Dimension.MASS)
+        + " to have in, "
+        + amount(pen.strawMonthly(), Dimension.MASS)
+        + " a month), "
+        + amount(pen.waterLater(), Dimension.VOLUME)
+        + " of water a day"
+        + (needs.stores() == null
+            ? ""
+            : ", " + amount(needs.stores().daily(), Dimension.MASS) + " of feed a day in the cold")
+        + ".";
+  }
+
+  private String amount(double value, Dimension dimension) {
+    return Display.amount(value, dimension, setup.units());
   }
 
   private boolean allForeseen() {
@@ -347,6 +383,8 @@ public final class WinterReport {
     ArrayNode groups = root.putArray("groups");
     view.groups().forEach(there -> group(groups.addObject(), there));
     root.put("someStay", view.someStay());
+    ArrayNode pens = root.putArray("pens");
+    view.pens().forEach(needs -> needs(pens.addObject(), needs));
     ArrayNode items = root.putArray("items");
     JsonReport report = new JsonReport(checklist, List.of());
     for (Item item : items()) {
@@ -373,8 +411,8 @@ public final class WinterReport {
 
   private void climate(ObjectNode node) {
     WinterClimate climate = view.climate();
+    view.faults().forEach(node.putArray("notWorkedOut")::add);
     if (climate == null) {
-      node.put("kind", "contradictory").put("why", view.fault());
       return;
     }
     node.put("kind", climate.kind().name().toLowerCase(Locale.ROOT));
@@ -389,6 +427,26 @@ public final class WinterReport {
     }
     ArrayNode assumed = node.putArray("assumed");
     climate.assumed().forEach(assumed::add);
+  }
+
+  /** Areas in m2, lengths in m, masses in kg, water in L a day. */
+  private static void needs(ObjectNode node, WinterView.Needs needs) {
+    WinterPen pen = needs.pen();
+    node.put("pen", pen.pen())
+        .put("count", pen.count())
+        .put("chance", pen.chance())
+        .put("heaviest", pen.heaviest())
+        .put("bedArea", pen.bedArea())
+        .put("bedDepth", pen.bedDepth())
+        .put("straw", pen.straw())
+        .put("strawMonthly", pen.strawMonthly())
+        .put("waterAtFrost", pen.waterThen())
+        .put("waterLater", pen.waterLater());
+    if (needs.stores() != null) {
+      node.put("feedDaily", needs.stores().daily())
+          .put("feedDays", needs.stores().days())
+          .put("feedReserve", needs.stores().reserve());
+    }
   }
 
   private void group(ObjectNode node, There there) {

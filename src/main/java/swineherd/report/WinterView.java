@@ -11,7 +11,9 @@ import swineherd.advice.Item;
 import swineherd.outlook.Course;
 import swineherd.outlook.NotWorkedOut;
 import swineherd.outlook.WinterClimate;
+import swineherd.outlook.WinterPen;
 import swineherd.outlook.WinterStay;
+import swineherd.outlook.WinterStores;
 import swineherd.rulebook.Stage;
 import swineherd.setup.Group;
 
@@ -19,17 +21,19 @@ import swineherd.setup.Group;
  * What a checklist says of the winter: which groups meet it, and the items that are about it, by
  * the day they are due. It selects and sorts; everything in it stands on the checklist too.
  *
- * @param climate the winters of the place; null if the answers contradict each other
- * @param fault why there is none; null if there is one
+ * @param climate the winters of the place; null if they lie outside what the figures are good for
+ * @param faults what could not be worked out, and why
  * @param groups each group in the order of the setup
+ * @param pens what the pens need in which some are reckoned with
  * @param dated items with a day, the earliest first
  * @param undated items without one, the strongest first
  * @param inOrder what needs nothing more
  */
 record WinterView(
     WinterClimate climate,
-    String fault,
+    List<String> faults,
     List<There> groups,
+    List<Needs> pens,
     List<Item> dated,
     List<Item> undated,
     List<Checklist.InOrder> inOrder) {
@@ -51,23 +55,27 @@ record WinterView(
     }
   }
 
+  /**
+   * A pen and its winter.
+   *
+   * @param stores null where no feed need be laid in
+   */
+  record Needs(WinterPen pen, WinterStores stores) {}
+
   static WinterView of(Checklist checklist) {
     List<WinterStay> stays = all(checklist, WinterStay.class).toList();
     List<Course> courses = all(checklist, Course.class).toList();
-    Optional<WinterClimate> climate = all(checklist, WinterClimate.class).findFirst();
     List<Item> items =
         checklist.items().stream()
             .filter(i -> i.card().topic().equals(TOPIC) || i.card().stage() == Stage.BEFORE_WINTER)
             .toList();
     return new WinterView(
-        climate.orElse(null),
-        climate.isPresent()
-            ? null
-            : all(checklist, NotWorkedOut.class)
-                .filter(n -> n.figure().equals(TOPIC))
-                .map(NotWorkedOut::why)
-                .findFirst()
-                .orElse(""),
+        one(all(checklist, WinterClimate.class)),
+        all(checklist, NotWorkedOut.class)
+            .filter(n -> n.figure().equals(TOPIC))
+            .map(NotWorkedOut::why)
+            .distinct()
+            .toList(),
         checklist.file().setup().pigs().stream()
             .map(
                 group ->
@@ -75,6 +83,15 @@ record WinterView(
                         group,
                         one(stays.stream().filter(s -> s.pigs().equals(group.name()))),
                         one(courses.stream().filter(c -> c.pigs().equals(group.name())))))
+            .toList(),
+        all(checklist, WinterPen.class)
+            .map(
+                pen ->
+                    new Needs(
+                        pen,
+                        one(
+                            all(checklist, WinterStores.class)
+                                .filter(s -> s.pen().equals(pen.pen())))))
             .toList(),
         items.stream()
             .filter(i -> i.due() != null)
