@@ -78,6 +78,10 @@ public final class Outlooks {
     all.addAll(HotHouse.of(setup, courses));
     all.addAll(HotHut.of(setup, all));
     all.addAll(TailCauses.of(setup, courses, all));
+    all.addAll(HaulToSlaughter.of(setup, courses));
+    all.addAll(SlaughterReadiness.of(setup, courses, all));
+    all.addAll(HomeKill.of(setup));
+    all.addAll(MeatYield.of(setup, courses));
     return List.copyOf(all);
   }
 }
