@@ -237,7 +237,7 @@ final class Watched {
   }
 
   private boolean newPigs() {
-    long days = Math.round(Table.named("quarantine").row("default").number("value"));
+    long days = Math.round(Table.named("quarantine").row("default").number("days"));
     LocalDate today = setup.checkOn();
     return setup.pigs().stream()
         .map(Group::arrives)
