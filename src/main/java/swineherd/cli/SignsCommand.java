@@ -19,7 +19,6 @@ import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
 import swineherd.advice.KnowledgeBase;
 import swineherd.compare.FollowUps;
-import swineherd.figures.Triage;
 import swineherd.report.SignsReport;
 import swineherd.rulebook.Question;
 import swineherd.rulebook.Rulebook;
@@ -87,7 +86,7 @@ final class SignsCommand implements Callable<Integer> {
     }
     if (setup.setup().signs().isEmpty()) {
       throw new ParameterException(
-          spec.commandLine(), "Say what you see, after the file. " + known());
+          spec.commandLine(), "Say what you see, after the file.\n" + SignsReport.known());
     }
     KnowledgeBase rules = ownRules.read();
     Checklist checklist = Advisor.advise(setup, rules);
@@ -114,7 +113,7 @@ final class SignsCommand implements Callable<Integer> {
       }
       if (to == from) {
         throw new ParameterException(
-            spec.commandLine(), unknown(setup, words.get(from)) + " " + known());
+            spec.commandLine(), unknown(setup, words.get(from)) + "\n" + SignsReport.known());
       }
       signs.add(String.join(" ", words.subList(from, to)));
       from = to;
@@ -151,21 +150,15 @@ final class SignsCommand implements Callable<Integer> {
   private static String unknown(SetupFile setup, String word) {
     try {
       setup.and("signs", Map.of("sign", word));
-      return "\"" + word + "\" is no sign.";
+      throw new IllegalStateException("\"" + word + "\" was not known, and is");
     } catch (BadSetupException e) {
       Problem problem = e.problems().get(e.problems().size() - 1);
       String near = problem.accepted() == null ? "" : problem.accepted();
       int end = near.indexOf('?');
-      return problem.message() + "." + (end < 0 ? "" : " D" + near.substring(1, end + 1));
+      return "\""
+          + word
+          + "\" is not a sign that is known here."
+          + (end < 0 ? "" : " D" + near.substring(1, end + 1));
     }
-  }
-
-  private static String known() {
-    StringBuilder known = new StringBuilder("Signs that are known:");
-    for (Triage sign : Triage.all()) {
-      known.append(System.lineSeparator()).append("  ").append(sign.key());
-      known.append(": ").append(sign.name());
-    }
-    return known.toString();
   }
 }

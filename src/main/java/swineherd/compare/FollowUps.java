@@ -29,6 +29,8 @@ import swineherd.setup.Sign;
 public final class FollowUps {
   private static final int MOST = 8;
 
+  private static final Set<String> TAKEN = Set.of("fever", "high-fever", "chill");
+
   /** Temperatures that stand for none, some and high fever, degC. */
   private static final List<Double> TEMPERATURES = List.of(39.3, 40.5, 41.5);
 
@@ -129,6 +131,7 @@ public final class FollowUps {
       }
     }
     shown.forEach(groups::remove);
+    TAKEN.forEach(groups::remove); // the thermometer tells
     groups.forEach(this::alsoSeen);
   }
 
@@ -146,19 +149,18 @@ public final class FollowUps {
     }
     Checklist seen = Advisor.advise(base.file().and("signs", words), rules);
     Referral then = referral(seen);
-    boolean other = !ids(seen).stream().allMatch(id -> ids(base).contains(id));
-    if (then.compareTo(referral(base)) > 0 || (other && then == referral(base) && special(seen))) {
+    if (then.compareTo(referral(base)) > 0 || special(seen)) {
       Map<String, Referral> answers = new LinkedHashMap<>();
-      answers.put(sign, then);
-      all.add(new FollowUp("Do you also see this: " + Triage.of(sign).name() + "?", answers));
+      answers.put("if so (" + sign + ")", then);
+      all.add(new FollowUp("Do you also see " + Triage.of(sign).name() + "?", answers));
     }
   }
 
-  /** Whether something new is said that is more than a sign by itself. */
+  /** Whether something as urgent is said that is more than a sign by itself. */
   private boolean special(Checklist seen) {
-    Set<String> more = ids(seen);
-    more.removeAll(ids(base));
-    return more.stream().anyMatch(id -> !Rulebook.card(id).covers().isEmpty());
+    return signItems(seen).stream()
+        .filter(i -> !ids(base).contains(i.id()) && !i.card().covers().isEmpty())
+        .anyMatch(i -> i.referral() == referral(base));
   }
 
   private static Set<String> ids(Checklist checklist) {

@@ -50,7 +50,17 @@ public final class Triage {
     return row.key();
   }
 
-  /** The sign in words. */
+  /** The sign in two or three words. */
+  public String label() {
+    return row.text("label");
+  }
+
+  /** How soon somebody must be called for it at least. */
+  public Referral least() {
+    return referral("one");
+  }
+
+  /** What is seen, in words. */
   public String name() {
     return row.text("name");
   }

@@ -3,6 +3,7 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -45,15 +46,15 @@ public record Seen(
     List<String> grounds)
     implements Outlook {
 
-  /** The signs by their names, the order of the table: "off feed, high fever". */
+  /** The signs in few words, the most urgent first: "high fever, off feed". */
   public String named(Collection<?> signs) {
-    return ordered(signs).stream().map(Triage::name).collect(Collectors.joining("; "));
+    return ordered(signs).stream().map(Triage::label).collect(Collectors.joining(", "));
   }
 
   /** What each may be. */
   public String concerns(Collection<?> signs) {
     return ordered(signs).stream()
-        .map(s -> capital(s.name()) + ": may be " + s.concerns() + ".")
+        .map(s -> capital(s.label()) + " may be " + s.concerns() + ".")
         .collect(Collectors.joining(" "));
   }
 
@@ -80,17 +81,15 @@ public record Seen(
   /** Whom to tell where the pigs are, a sentence. */
   public String authority() {
     if (country == null) {
-      return "The animal-health authority, or your vet at once: the vet knows whom to ring.";
+      return "Ring the animal-health authority, or your vet at once, who knows the number.";
     }
     String key = country.key();
     Table numbers = Table.named("authorities");
     if (!numbers.has(key)) {
-      return "The animal-health authority of your district, or your vet at once, who knows the number.";
+      return "Ring the animal-health authority of your district, or your vet at once, who knows the number.";
     }
     String phone = numbers.row(key).text("phone");
-    return "That is "
-        + numbers.row(key).text("name")
-        + (phone.isEmpty() ? "." : ": " + phone + ".");
+    return "Ring " + numbers.row(key).text("name") + (phone.isEmpty() ? "." : ": " + phone + ".");
   }
 
   /** One more sentence where they eat what swine fever comes with. */
@@ -113,6 +112,7 @@ public record Seen(
   private static List<Triage> ordered(Collection<?> signs) {
     List<Triage> ordered = new ArrayList<>(Triage.all());
     ordered.removeIf(s -> !signs.contains(s.key()));
+    ordered.sort(Comparator.comparing(Triage::least).reversed()); // else as in the table
     return ordered;
   }
 

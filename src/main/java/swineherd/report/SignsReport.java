@@ -10,6 +10,7 @@ import swineherd.advice.Checklist;
 import swineherd.advice.Item;
 import swineherd.compare.FollowUps;
 import swineherd.compare.FollowUps.FollowUp;
+import swineherd.figures.Triage;
 import swineherd.rulebook.Referral;
 
 /**
@@ -78,6 +79,12 @@ public final class SignsReport {
       followUp.answers().forEach((answer, then) -> answers.put(answer, JsonReport.key(then)));
     }
     return root.toPrettyString() + "\n";
+  }
+
+  /** The keys of all signs that are known, in lines. */
+  public static String known() {
+    String keys = Triage.all().stream().map(Triage::key).collect(Collectors.joining(", "));
+    return new Lines().add("Signs: ", "       ", keys + ".").toString();
   }
 
   /** What to do now, in one sentence. */
