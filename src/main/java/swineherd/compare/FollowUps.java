@@ -152,7 +152,7 @@ public final class FollowUps {
     if (then.compareTo(referral(base)) > 0 || special(seen)) {
       Map<String, Referral> answers = new LinkedHashMap<>();
       answers.put("if so (" + sign + ")", then);
-      all.add(new FollowUp("Do you also see " + Triage.of(sign).name() + "?", answers));
+      all.add(new FollowUp("Do you see this too: " + Triage.of(sign).name() + "?", answers));
     }
   }
 

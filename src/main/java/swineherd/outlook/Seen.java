@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import swineherd.figures.Triage;
 import swineherd.rulebook.Table;
 import swineherd.setup.Country;
+import swineherd.units.Dates;
 
 /**
  * All that is seen on the pigs of a group, taken together, and what of the setup matters to it.
@@ -27,6 +28,7 @@ import swineherd.setup.Country;
  * @param weight they are reckoned at for that, kg
  * @param scraps whether they are fed kitchen waste or meat
  * @param country where; null if not known
+ * @param slaughterOn the day set for their slaughter, if it lies ahead; null if none is
  * @param until when to have looked again, if nothing worse calls: the next day
  * @param assumed what was not said and how it was taken
  */
@@ -41,6 +43,7 @@ public record Seen(
     double weight,
     boolean scraps,
     Country country,
+    LocalDate slaughterOn,
     LocalDate until,
     List<String> assumed,
     List<String> grounds)
@@ -90,6 +93,15 @@ public record Seen(
     }
     String phone = numbers.row(key).text("phone");
     return "Ring " + numbers.row(key).text("name") + (phone.isEmpty() ? "." : ": " + phone + ".");
+  }
+
+  /** What it means for a day that is set for slaughter, a sentence; empty if none is. */
+  public String booked() {
+    return slaughterOn == null
+        ? ""
+        : "Slaughter is set for "
+            + Dates.words(slaughterOn)
+            + ": tell them that it may have to move.";
   }
 
   /** One more sentence where they eat what swine fever comes with. */

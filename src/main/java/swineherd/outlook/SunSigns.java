@@ -71,7 +71,7 @@ public record SunSigns(
         temperature =
             temperature == null ? sign.temperature() : Math.max(temperature, sign.temperature());
       }
-      grounds.and("signs[" + i + "]", "sign", "since", "temperature");
+      grounds.and("signs[" + i + "]", "sign", "count", "since", "temperature");
     }
     LocalDate today = setup.checkOn();
     LocalDate first =

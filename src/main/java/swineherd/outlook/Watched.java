@@ -220,6 +220,10 @@ final class Watched {
     if (fed) {
       grounds.and("feed", "scraps");
     }
+    LocalDate slaughterOn = slaughterOn(group);
+    if (slaughterOn != null) {
+      grounds.and("pigs[" + setup.pigs().indexOf(group) + "]", "slaughterOn");
+    }
     return new Seen(
         pigs,
         pigs.isEmpty() ? "Pigs" : pigs,
@@ -231,9 +235,15 @@ final class Watched {
         weight,
         fed,
         setup.place().country(),
+        slaughterOn,
         setup.checkOn().plusDays(1),
         assumed,
         grounds.list());
+  }
+
+  private LocalDate slaughterOn(Group group) {
+    LocalDate day = group == null ? null : group.slaughterOn();
+    return day == null || day.isBefore(setup.checkOn()) ? null : day;
   }
 
   private boolean newPigs() {

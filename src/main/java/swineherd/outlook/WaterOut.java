@@ -65,7 +65,15 @@ public record WaterOut(
         hours == null ? null : (int) Math.round(hours),
         weight,
         WaterLost.litresPerHour(weight),
-        Grounds.of(path, "sign", "dryFor", "look").and("place", "hottestMonth").list());
+        grounds(setup, pigs, path));
+  }
+
+  private static List<String> grounds(Setup setup, String pigs, String path) {
+    Grounds grounds = Grounds.of(path, "sign", "count", "dryFor", "look");
+    for (int i : Watched.byGroup(setup).get(pigs)) {
+      grounds.and("signs[" + i + "]", "sign", "count");
+    }
+    return grounds.and("place", "hottestMonth").list();
   }
 
   /** The lightest of some pigs, kg; rather too light where it is not known. */

@@ -95,10 +95,13 @@ public final class SignsReport {
         : referral.words();
   }
 
-  private static String line(FollowUp followUp) {
+  /** The question and the answers that would change whom to call. */
+  private String line(FollowUp followUp) {
+    Referral now = FollowUps.referral(checklist);
     return followUp.question()
         + " "
         + followUp.answers().entrySet().stream()
+            .filter(a -> a.getValue() != now || followUp.answers().size() == 1)
             .map(a -> a.getKey() + ": " + then(a.getValue()))
             .collect(Collectors.joining("; "))
         + ".";
