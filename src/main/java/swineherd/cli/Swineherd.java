@@ -32,6 +32,7 @@ import swineherd.units.UnreadableException;
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
     subcommands = {
       CheckCommand.class,
+      SignsCommand.class,
       FiguresCommand.class,
       WinterCommand.class,
       CalendarCommand.class,
@@ -42,7 +43,8 @@ import swineherd.units.UnreadableException;
     })
 public final class Swineherd implements Runnable {
   /** Commands that need the rules. */
-  private static final List<String> ADVISING = List.of("check", "winter", "calendar", "slaughter");
+  private static final List<String> ADVISING =
+      List.of("check", "signs", "winter", "calendar", "slaughter");
 
   @Spec private CommandSpec spec;
 
