@@ -34,6 +34,7 @@ public final class Outlooks {
     all.addAll(TurnOut.of(setup, courses));
     all.addAll(SummerHeat.of(setup, courses));
     all.addAll(SunSigns.of(setup));
+    all.addAll(Watched.of(setup, courses));
     all.addAll(TaintRisk.of(setup, courses));
     all.addAll(LateCastration.of(setup, courses));
     all.addAll(TaintVaccine.of(setup, courses));

@@ -165,7 +165,8 @@ public final class SlaughterReport {
     band(node, "weightKg", ready.weight());
     node.put("targetKg", ready.target());
     ObjectNode why = node.putObject("why");
-    why(ready).forEach((name, words) -> why.put(name.toLowerCase(Locale.ROOT), words));
+    why(ready)
+        .forEach((name, words) -> why.put(name.toLowerCase(Locale.ROOT).replace(' ', '-'), words));
     SlaughterPlan plan = plan(ready);
     day(node, "planFor", plan.day());
     ArrayNode days = node.putArray("days");

@@ -7,9 +7,11 @@ import static swineherd.outlook.Setups.one;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import swineherd.figures.Heat;
 import swineherd.outlook.SlaughterReadiness.Verdict;
 import swineherd.setup.Setup;
@@ -217,6 +219,38 @@ class SlaughterOutlooksTest {
     assertThat(ready(heavy("united-states", ", slaughterOn: 2027-12-20")).bookBy())
         .isEqualTo("2027-09-20");
     assertThat(ready(heavy("england", ", slaughterOn: 2027-12-20, booked: yes")).bookBy()).isNull();
+  }
+
+  /** Whatever is added, pigs never become free sooner. */
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3})
+  void more_medicine_or_a_longer_label_never_frees_pigs_sooner(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    List<String> actives =
+        List.of(
+            "ivermectin", "tylosin", "levamisole", "fenbendazole", "doramectin", "oxytetracycline");
+    List<String> places = List.of("united-states", "england", "ireland", "canada");
+    for (int i = 0; i < 60; i++) {
+      String yaml = heavy(places.get(random.nextInt(places.size())), "");
+      LocalDate before = LocalDate.of(2027, 9, 20);
+      for (int k = 0; k < 3; k++) {
+        int label = random.nextInt(60);
+        String active = actives.get(random.nextInt(actives.size()));
+        String shorter = yaml + treated(active, "feed", ", withdrawal: " + label + " days");
+        String longer = yaml + treated(active, "feed", ", withdrawal: " + (label + 5) + " days");
+        SlaughterReadiness with = ready(shorter);
+        SlaughterReadiness later = ready(longer);
+        if (with.blocked()) {
+          assertThat(later.blocked()).isTrue();
+        } else {
+          assertThat(with.earliest()).isAfterOrEqualTo(before);
+          assertThat(with.earliest()).isAfter(LocalDate.of(2027, 9, 20).plusDays(label));
+          assertThat(later.earliest()).isAfterOrEqualTo(with.earliest());
+          before = with.earliest();
+        }
+        yaml = shorter;
+      }
+    }
   }
 
   // ------------------------------------------------------------------------------- the road
