@@ -57,7 +57,7 @@ public final class KnowledgeBase {
     return base;
   }
 
-  Card card(String id) {
+  public Card card(String id) {
     Card own = ownCards.get(id);
     return own == null ? Rulebook.card(id) : own;
   }

@@ -31,6 +31,8 @@ import swineherd.units.UnreadableException;
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
     subcommands = {
       CheckCommand.class,
+      NoteCommand.class,
+      RecheckCommand.class,
       FiguresCommand.class,
       WhyCommand.class,
       CommandLine.HelpCommand.class

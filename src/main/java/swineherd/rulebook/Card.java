@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import swineherd.units.Dimension;
+import swineherd.units.Quantity;
 
 /**
  * The wording of one rule, from {@code rules/TOPIC/TOPIC.yaml}. Placeholders in braces are filled
@@ -27,6 +29,7 @@ import java.util.regex.Pattern;
  * @param rests one sentence on how good the evidence is, where there is something to say
  * @param standsFor items that may come to apply once an unknown answer is known; this one says what
  *     depends on it
+ * @param again after how long it is to be done again once it was ticked off; null for a year
  * @param formerly ids under which it was known before
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -45,6 +48,7 @@ public record Card(
     List<String> sources,
     String rests,
     List<String> standsFor,
+    String again,
     List<String> formerly) {
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]\\w*)\\}");
@@ -63,6 +67,15 @@ public record Card(
     ITEM,
     @JsonProperty("in-order")
     IN_ORDER
+  }
+
+  /**
+   * After how many days it is to be done again once it was ticked off.
+   *
+   * @throws swineherd.units.UnreadableException if {@link #again} is no length of time
+   */
+  public int againDays() {
+    return again == null ? 365 : (int) Math.round(Quantity.parse(again, Dimension.TIME));
   }
 
   /** The part of the id before the dot. */

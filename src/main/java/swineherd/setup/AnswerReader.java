@@ -356,7 +356,7 @@ final class AnswerReader {
         near == null ? "one of: " + String.join(", ", names) : "did you mean " + near + "?");
   }
 
-  private static String nearest(String name, Iterable<String> names) {
+  static String nearest(String name, Iterable<String> names) {
     LevenshteinDistance distance = new LevenshteinDistance(Math.max(2, name.length() / 3));
     String best = null;
     int least = Integer.MAX_VALUE;

@@ -15,7 +15,9 @@ import java.time.LocalDate;
  * @param active active ingredient given
  * @param route how it was given
  * @param withdrawal meat withdrawal on the label, days
- * @param pen pen they were moved to
+ * @param pen pen they were moved to, or in which something was done
+ * @param item id of the item of the checklist that was done
+ * @param count how many died
  * @param note anything to remember
  */
 public record DiaryEntry(
@@ -27,6 +29,8 @@ public record DiaryEntry(
     Route route,
     Double withdrawal,
     String pen,
+    String item,
+    Integer count,
     String note) {
 
   /** What was done. */
