@@ -57,9 +57,14 @@ public final class KnowledgeBase {
     return base;
   }
 
-  public Card card(String id) {
+  Card card(String id) {
     Card own = ownCards.get(id);
     return own == null ? Rulebook.card(id) : own;
+  }
+
+  /** Whether there is an item of that id. */
+  public boolean knows(String id) {
+    return ownCards.containsKey(id) || Rulebook.cards().containsKey(id);
   }
 
   /** What is known of a rule; null if it is not ours and not the keeper's. */

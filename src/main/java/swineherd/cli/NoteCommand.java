@@ -117,11 +117,12 @@ final class NoteCommand implements Callable<Integer> {
     KnowledgeBase knowledge = rules.read();
     LocalDate day = day(today);
     Checklist list = Advisor.advise(before, knowledge);
-    fill(before.setup(), list, knowledge, day);
+    fill(before.setup(), list, day);
     SetupText text = SetupText.of(path.toString(), file.text()).append("diary", entry);
     SetupFile after;
     try {
       after = text.read(today);
+      mustBeKnown(knowledge);
     } catch (BadSetupException e) {
       tell(e, before.setup());
       return CommandLine.ExitCode.USAGE;
@@ -157,7 +158,7 @@ final class NoteCommand implements Callable<Integer> {
     }
   }
 
-  private void fill(Setup setup, Checklist list, KnowledgeBase knowledge, LocalDate day) {
+  private void fill(Setup setup, Checklist list, LocalDate day) {
     Question question = Rulebook.questions().get("diary.did");
     DiaryEntry.Did did = null;
     for (DiaryEntry.Did known : DiaryEntry.Did.values()) {
@@ -176,7 +177,7 @@ final class NoteCommand implements Callable<Integer> {
     entry.put("on", day.toString());
     entry.put("did", what.toLowerCase(java.util.Locale.ROOT));
     if (did == DiaryEntry.Did.DONE) {
-      done(setup, list, knowledge);
+      done(setup, list);
     } else {
       String rest = group(setup);
       switch (did) {
@@ -243,7 +244,7 @@ final class NoteCommand implements Callable<Integer> {
   }
 
   /** The item, and whom it was done for; that may be left out if it is on the list once. */
-  private void done(Setup setup, Checklist list, KnowledgeBase knowledge) {
+  private void done(Setup setup, Checklist list) {
     if (words.isEmpty()) {
       throw wrong("Say which item; check --show-rank shows the id of each.");
     }
@@ -262,10 +263,6 @@ final class NoteCommand implements Callable<Integer> {
       }
       about = all.isEmpty() ? "" : all.get(0);
     }
-    boolean shipped = Rulebook.cards().containsKey(item);
-    if (!shipped && item.contains(".") && knowledge.card(item) == null) {
-      return; // the reader says what it may have been
-    }
     if (setup.group(about).isPresent()) {
       entry.put("pigs", about);
     } else if (setup.pen(about).isPresent()) {
@@ -274,6 +271,16 @@ final class NoteCommand implements Callable<Integer> {
       List<String> names = new ArrayList<>(setup.pigs().stream().map(Group::name).toList());
       setup.pens().forEach(pen -> names.add(pen.name()));
       mustBeThere(spec, "group or pen", about, names);
+    }
+  }
+
+  /** The reader lets items of topics that are not ours pass: they may be of rules of one's own. */
+  private void mustBeKnown(KnowledgeBase knowledge) {
+    String item = entry.get("item");
+    if (item != null
+        && !knowledge.knows(item)
+        && Rulebook.cards().values().stream().noneMatch(c -> c.formerly().contains(item))) {
+      throw wrong("No item is called \"" + item + "\"; check --show-rank shows the id of each.");
     }
   }
 

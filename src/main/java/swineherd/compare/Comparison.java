@@ -1,6 +1,7 @@
 package swineherd.compare;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -33,6 +34,11 @@ public record Comparison(
 
   /** Places by which an item must rise or fall, among those on both lists, to be told. */
   private static final int FAR = 3;
+
+  /** Days by which a date must shift to be told, unless it is near. */
+  private static final int SHIFTED = 3;
+
+  private static final int NEAR = 14;
 
   /** Beyond so many differences each change is only traced forwards. */
   private static final int MOST_TRACED = 60;
@@ -115,6 +121,9 @@ public record Comparison(
           trace(checklist(others), earlier, changes, difference, causes);
         }
       }
+      if (all.size() <= MOST_TRACED && causes.values().stream().anyMatch(List::isEmpty)) {
+        alone(earlier, changes, causes);
+      }
       if (causes.values().stream().anyMatch(List::isEmpty)) {
         forwards(earlier, changes, causes);
       }
@@ -142,9 +151,28 @@ public record Comparison(
       }
     }
 
+    /** Where no single difference is needed: all those that would do alone. */
+    private void alone(
+        Checklist earlier, List<Change> changes, Map<String, List<Difference>> causes) {
+      List<Change> open = changes.stream().filter(c -> causes.get(key(c)).isEmpty()).toList();
+      for (Difference difference : all) {
+        Checklist then = checklist(List.of(difference));
+        if (then == null) {
+          continue;
+        }
+        Map<String, Kind> there = new HashMap<>();
+        changes(earlier, then).forEach(c -> there.put(key(c), c.kind()));
+        for (Change change : open) {
+          if (there.get(key(change)) == change.kind()) {
+            causes.get(key(change)).add(difference);
+          }
+        }
+      }
+    }
+
     /**
-     * Where no single difference is needed: the one with which the change comes to stay, as they
-     * are added one by one.
+     * Where none would do alone: the one with which the change comes to stay, as they are added one
+     * by one.
      */
     private void forwards(
         Checklist earlier, List<Change> changes, Map<String, List<Difference>> causes) {
@@ -240,7 +268,7 @@ public record Comparison(
     if (Math.abs(rise) >= FAR) {
       respects.add(Respect.PLACE);
     }
-    if (!Objects.equals(due(earlier, before), due(later, after))) {
+    if (isNews(due(earlier, before), due(later, after), later.file().setup().checkOn())) {
       respects.add(Respect.DATE);
     }
     if (!moved(before, after).isEmpty()) {
@@ -256,6 +284,15 @@ public record Comparison(
         : LocalDate.MIN;
   }
 
+  /** A day or two more or less are news only where the day is near. */
+  private static boolean isNews(LocalDate was, LocalDate is, LocalDate today) {
+    if (was == null || is == null || was.equals(LocalDate.MIN) || is.equals(LocalDate.MIN)) {
+      return !Objects.equals(was, is);
+    }
+    long apart = Math.abs(ChronoUnit.DAYS.between(was, is));
+    return apart >= SHIFTED || (apart > 0 && is.isBefore(today.plusDays(NEAR)));
+  }
+
   /** The figures of an item that have changed so that a keeper would see it, by their names. */
   public static Map<String, List<Value>> moved(Item before, Item after) {
     Map<String, List<Value>> moved = new LinkedHashMap<>();
@@ -265,8 +302,13 @@ public record Comparison(
         .forEach(
             (name, was) -> {
               Value is = after.advice().values().get(name);
+              if (is == null) {
+                return;
+              }
               Predicate<String> told = p -> after.card().placeholders().contains(p);
-              if (is != null && told.test(name) && differ(was, is)) {
+              boolean due =
+                  was.equals(new Value.Day(before.due())) && is.equals(new Value.Day(after.due()));
+              if (told.test(name) && !due && differ(was, is)) {
                 moved.put(name, List.of(was, is));
               }
             });
@@ -282,6 +324,9 @@ public record Comparison(
     }
     if (was instanceof Value.Chance a && is instanceof Value.Chance b) {
       return Math.abs(a.chance() - b.chance()) >= 0.1;
+    }
+    if (was instanceof Value.Day a && is instanceof Value.Day b) {
+      return Math.abs(ChronoUnit.DAYS.between(a.day(), b.day())) >= SHIFTED;
     }
     return !was.equals(is);
   }

@@ -76,7 +76,9 @@ public final class RecheckReport {
         }
       }
       differs(change).forEach(d -> lines.add("    Now      ", "             ", d));
-      lines.add("    Since    ", "             ", since(change));
+      if (!isOnlyTime(change)) {
+        lines.add("    Since    ", "             ", since(change));
+      }
     }
   }
 
@@ -104,7 +106,7 @@ public final class RecheckReport {
           line(out, "Call", item.referral() == Referral.NONE ? null : item.referral().words());
         }
         differs(change).forEach(d -> line(out, "Now", d));
-        line(out, "Since", since(change));
+        line(out, "Since", isOnlyTime(change) ? null : since(change));
       }
     }
     return out.append("\n").append(TextReport.FOOTER).append("\n").toString();
@@ -233,7 +235,10 @@ public final class RecheckReport {
                     + change.placeBefore()
                     + ".");
         case DATE ->
-            all.add(TextReport.when(change.after()) + " Was: " + TextReport.when(change.before()));
+            all.add(
+                Wording.uncapital(TextReport.when(change.after())).replaceFirst("^now", "due now")
+                    + " It was: "
+                    + Wording.uncapital(TextReport.when(change.before())));
         case FIGURE ->
             Comparison.moved(change.before(), change.after())
                 .forEach(
@@ -253,6 +258,12 @@ public final class RecheckReport {
   /** {@code rodLength -> rod length}. */
   private static String spaced(String name) {
     return name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+  }
+
+  /** A date that came nearer needs no reason. */
+  private static boolean isOnlyTime(Change change) {
+    return change.respects().equals(List.of(Respect.DATE))
+        && change.causes().stream().allMatch(Difference::isTime);
   }
 
   private String since(Change change) {
