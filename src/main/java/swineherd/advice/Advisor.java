@@ -138,12 +138,14 @@ public final class Advisor {
         Comparator.comparing(Item::rank, Rank.HIGHEST_FIRST)
             .thenComparing(Item::id)
             .thenComparing(i -> i.advice().about()));
+    List<TickedOff> tickedOff = TickedOff.takeFrom(items, file.setup());
     inOrder.sort(
         Comparator.comparing((Checklist.InOrder o) -> o.card().id())
             .thenComparing(o -> o.advice().about()));
     return new Checklist(
         file,
         List.copyOf(items),
+        tickedOff,
         List.copyOf(inOrder),
         unanswered,
         outlooks,

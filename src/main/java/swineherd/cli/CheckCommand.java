@@ -22,7 +22,10 @@ import swineherd.setup.SetupFile;
     name = "check",
     mixinStandardHelpOptions = true,
     header = "Check a setup and print what to do, the strongest first.",
-    description = "Reads a setup in YAML or JSON. See scenarios/ for examples.")
+    description = {
+      "Reads a setup in YAML or JSON. See scenarios/ for examples.",
+      "Writes nothing, unless told to with --record."
+    })
 final class CheckCommand implements Callable<Integer> {
   private static final long LONGEST_MILLISECONDS = 5_000;
 
@@ -52,6 +55,11 @@ final class CheckCommand implements Callable<Integer> {
               + " farthest; takes a second.")
   private boolean tryOut;
 
+  @Option(
+      names = "--record",
+      description = "Add this check to FILE.checks, for recheck to compare with.")
+  private boolean record;
+
   private List<Matters.Matter> matters(Checklist checklist, KnowledgeBase rules) {
     return tryOut ? Matters.of(checklist, rules, LONGEST_MILLISECONDS) : Matters.resting(checklist);
   }
@@ -73,6 +81,9 @@ final class CheckCommand implements Callable<Integer> {
       out.print(new JsonReport(checklist, matters(checklist, rules)).render());
     }
     out.flush();
+    if (record) {
+      Recording.record(spec, argument.file(), setup.setup().checkOn());
+    }
     return 0;
   }
 }

@@ -33,6 +33,8 @@ import swineherd.units.UnreadableException;
     subcommands = {
       CheckCommand.class,
       SignsCommand.class,
+      NoteCommand.class,
+      RecheckCommand.class,
       FiguresCommand.class,
       WinterCommand.class,
       CalendarCommand.class,
@@ -44,7 +46,7 @@ import swineherd.units.UnreadableException;
 public final class Swineherd implements Runnable {
   /** Commands that need the rules. */
   private static final List<String> ADVISING =
-      List.of("check", "signs", "winter", "calendar", "slaughter");
+      List.of("check", "signs", "recheck", "winter", "calendar", "slaughter");
 
   @Spec private CommandSpec spec;
 

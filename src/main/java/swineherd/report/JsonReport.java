@@ -10,6 +10,7 @@ import java.util.Map;
 import swineherd.advice.Advice;
 import swineherd.advice.Checklist;
 import swineherd.advice.Item;
+import swineherd.advice.TickedOff;
 import swineherd.advice.Unanswered;
 import swineherd.advice.Value;
 import swineherd.compare.Matters;
@@ -62,6 +63,15 @@ public final class JsonReport {
       node.put("about", entry.advice().about());
       node.put("heading", wording.fill(entry.card().heading(), entry.advice()));
       figures(node.putArray("figures"), entry.advice());
+    }
+    ArrayNode tickedOff = root.putArray("tickedOff");
+    for (TickedOff off : checklist.tickedOff()) {
+      ObjectNode node = tickedOff.addObject();
+      node.put("id", off.item().id());
+      node.put("about", off.item().advice().about());
+      node.put("heading", wording.fill(off.item().card().heading(), off.item().advice()));
+      node.put("on", off.on().toString());
+      node.put("again", off.again().toString());
     }
     ArrayNode unanswered = root.putArray("unanswered");
     for (Matters.Matter matter : matters) {

@@ -356,7 +356,7 @@ final class AnswerReader {
         near == null ? "one of: " + String.join(", ", names) : "did you mean " + near + "?");
   }
 
-  private static String nearest(String name, Iterable<String> names) {
+  static String nearest(String name, Iterable<String> names) {
     LevenshteinDistance distance = new LevenshteinDistance(Math.max(2, name.length() / 3));
     String best = null;
     int least = Integer.MAX_VALUE;
@@ -392,7 +392,7 @@ final class AnswerReader {
     return names;
   }
 
-  private static boolean isUnknown(String text) {
+  static boolean isUnknown(String text) {
     return text == null || UNKNOWN.contains(text.strip().toLowerCase(Locale.ROOT));
   }
 }

@@ -20,7 +20,9 @@ import java.util.List;
  * @param withdrawal meat withdrawal on the label, days
  * @param offLabel whether it was given other than the pack says
  * @param vetWithdrawal meat withdrawal that a vet gave in writing, days
- * @param pen pen they were moved to
+ * @param pen pen they were moved to, or in which something was done
+ * @param item id of the item of the checklist that was done
+ * @param count how many died
  * @param note anything to remember
  */
 public record DiaryEntry(
@@ -36,6 +38,8 @@ public record DiaryEntry(
     Boolean offLabel,
     Double vetWithdrawal,
     String pen,
+    String item,
+    Integer count,
     String note) {
 
   public DiaryEntry {
