@@ -396,7 +396,7 @@ final class AnswerReader {
     return names;
   }
 
-  private static boolean isUnknown(String text) {
+  static boolean isUnknown(String text) {
     return text == null || UNKNOWN.contains(text.strip().toLowerCase(Locale.ROOT));
   }
 }

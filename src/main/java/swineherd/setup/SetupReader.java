@@ -169,12 +169,12 @@ public final class SetupReader {
   }
 
   /** Standard input has no name to go by; a setup in YAML does not begin with a brace. */
-  private static boolean isJson(String file, String text) {
+  static boolean isJson(String file, String text) {
     return file.toLowerCase(Locale.ROOT).endsWith(".json")
         || (file.equals("-") && text.stripLeading().startsWith("{"));
   }
 
-  private static void mustBeText(String file, String text) {
+  static void mustBeText(String file, String text) {
     int line = 1;
     int column = 1;
     for (int i = 0; i < text.length(); i++, column++) {
