@@ -7,17 +7,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 import swineherd.rulebook.Question;
+import swineherd.units.Spoken;
 import swineherd.units.UnreadableException;
 
-/** Finds the choice that is meant: by its number, its key, its words, or a part that only it has. */
+/**
+ * Finds the choice that is meant: by its number, its key, its words, or a part that only it has.
+ */
 final class Choosing {
   /** More choices than this are not numbered; they are typed, and listed on request. */
   static final int MOST_NUMBERED = 12;
 
   private static final Set<String> NOTHING = Set.of("no", "none", "nothing", "none of them", "n");
+
+  private static final Pattern DENIAL =
+      Pattern.compile("\\b(?:not|no|none|nothing|never|without|isn t|aren t)\\b");
 
   private final Question question;
 
@@ -76,6 +83,9 @@ final class Choosing {
     if (key == null) {
       key = containing(wanted);
     }
+    if (key != null && !isDenied(wanted) && !isDenied(question.choices().get(key))) {
+      return Heard.sure(key, question.choices().get(key));
+    }
     if (key == null) {
       key = nearest(wanted);
     }
@@ -83,6 +93,11 @@ final class Choosing {
       throw unreadable(typed);
     }
     return Heard.doubtful(key, question.choices().get(key));
+  }
+
+  /** A part of a sentence that denies something may mean its opposite. */
+  private static boolean isDenied(String words) {
+    return DENIAL.matcher(words).find();
   }
 
   private UnreadableException unreadable(String typed) {
@@ -94,10 +109,11 @@ final class Choosing {
   }
 
   private String numbered(String wanted) {
-    if (!isNumbered(question) || !wanted.matches("\\d{1,2}")) {
+    String digits = Spoken.digits(wanted).replaceFirst("^(?:number|no\\.) ", "");
+    if (!isNumbered(question) || !digits.matches("\\d{1,2}")) {
       return null;
     }
-    int number = Integer.parseInt(wanted);
+    int number = Integer.parseInt(digits);
     List<String> keys = new ArrayList<>(question.choices().keySet());
     return number >= 1 && number <= keys.size() ? keys.get(number - 1) : null;
   }

@@ -21,11 +21,14 @@ import swineherd.units.UnreadableException;
 final class DayHeard {
   private static final Pattern AHEAD = Pattern.compile("in (.+)|(.+) from (?:now|today)");
   private static final Pattern AGO = Pattern.compile("(.+) ago");
-  private static final Pattern NUMBERS = Pattern.compile("(\\d{1,2})[./-](\\d{1,2})(?:[./-](\\d{2}|\\d{4}))?");
+  private static final Pattern NUMBERS =
+      Pattern.compile("(\\d{1,2})[./-](\\d{1,2})(?:[./-](\\d{2}|\\d{4}))?");
   private static final Pattern SHORT_YEAR = Pattern.compile("(.*[a-z].*\\s)['’]?(\\d{2})");
   private static final Pattern PART =
-      Pattern.compile("(?:the )?(early|beginning|start|middle|mid|late|end)?(?: of|-)? ?([a-z]{3,9})(?: (\\d{4}))?");
-  private static final int ALMOST_A_YEAR = 365;
+      Pattern.compile(
+          "(?:the )?(early|beginning|start|middle|mid|late|end)?(?: of|-)? ?([a-z]{3,9})(?: (\\d{4}))?");
+  private static final int A_YEAR = 365;
+  private static final int FAR = 270;
 
   private final LocalDate today;
   private final UnitSystem units;
@@ -53,19 +56,18 @@ final class DayHeard {
       part.matches();
       MonthDay day = part(part);
       LocalDate date =
-          part.group(3) == null
-              ? inferred(day, past)
-              : day.atYear(Integer.parseInt(part.group(3)));
+          part.group(3) == null ? inferred(day, past) : day.atYear(Integer.parseInt(part.group(3)));
       return Heard.doubtful(date.toString(), words(date));
     }
-    return sure(inferred(Dates.parseDayOfYear(text), past));
+    return inferred(inferred(Dates.parseDayOfYear(text), past));
   }
 
   Heard dayOfYear(String typed) {
     String text = plain(typed);
     Matcher numbers = NUMBERS.matcher(text);
     if (numbers.matches()) {
-      boolean clear = Integer.parseInt(numbers.group(1)) > 12 || Integer.parseInt(numbers.group(2)) > 12;
+      boolean clear =
+          Integer.parseInt(numbers.group(1)) > 12 || Integer.parseInt(numbers.group(2)) > 12;
       String words = Dates.words(monthDay(typed, numbers));
       return clear ? Heard.sure(words, words) : Heard.doubtful(words, words);
     }
@@ -81,7 +83,10 @@ final class DayHeard {
 
   private static String plain(String typed) {
     String text =
-        typed.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ")
+        typed
+            .strip()
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("\\s+", " ")
             .replaceAll("^(?:on|about|around|the|on the) (?=.)", "")
             .replaceAll("[.!]+$", "");
     Matcher year = SHORT_YEAR.matcher(text);
@@ -120,7 +125,7 @@ final class DayHeard {
   private LocalDate away(String time, int sign) {
     try {
       double days = Quantity.parse(Spoken.digits(time).replaceFirst("^an? ", "1 "), Dimension.TIME);
-      return Math.abs(days) > 50 * ALMOST_A_YEAR ? null : today.plusDays(sign * Math.round(days));
+      return Math.abs(days) > 50 * A_YEAR ? null : today.plusDays(sign * Math.round(days));
     } catch (UnreadableException e) {
       return null;
     }
@@ -128,11 +133,18 @@ final class DayHeard {
 
   private Heard numbers(String typed, Matcher numbers, boolean past) {
     MonthDay day = monthDay(typed, numbers);
-    boolean clear = Integer.parseInt(numbers.group(1)) > 12 || Integer.parseInt(numbers.group(2)) > 12;
+    boolean clear =
+        Integer.parseInt(numbers.group(1)) > 12 || Integer.parseInt(numbers.group(2)) > 12;
     LocalDate date = inferred(day, past);
     if (numbers.group(3) != null) {
       int year = Integer.parseInt(numbers.group(3));
-      date = Dates.parse((year < 100 ? 2000 + year : year) + "-" + day.getMonthValue() + "-" + day.getDayOfMonth());
+      date =
+          Dates.parse(
+              (year < 100 ? 2000 + year : year)
+                  + "-"
+                  + day.getMonthValue()
+                  + "-"
+                  + day.getDayOfMonth());
     }
     return clear ? sure(date) : Heard.doubtful(date.toString(), words(date));
   }
@@ -176,23 +188,18 @@ final class DayHeard {
   }
 
   private LocalDate inferred(MonthDay day, boolean past) {
-    int year = today.getYear() - (past ? 0 : 1);
-    LocalDate date = on(day, year);
-    if (past) {
-      while (date.isAfter(today)) {
-        date = on(day, --year);
-      }
-    } else {
-      while (date.isBefore(today)) {
-        date = on(day, ++year);
-      }
+    int year = today.getYear();
+    LocalDate date = day.atYear(year);
+    while (past ? date.isAfter(today) : date.isBefore(today)) {
+      date = day.atYear(past ? --year : ++year);
     }
     return date;
   }
 
-  /** That day in the first such year from there on that has it: 29 February waits. */
-  private static LocalDate on(MonthDay day, int year) {
-    return day.atYear(year);
+  /** A day that has just gone by may be meant as such, not as the one in a year. */
+  private Heard inferred(LocalDate date) {
+    boolean far = ChronoUnit.DAYS.between(today, date) > FAR;
+    return far ? Heard.doubtful(date.toString(), words(date)) : sure(date);
   }
 
   private Heard sure(LocalDate date) {
@@ -205,7 +212,7 @@ final class DayHeard {
     String away =
         days == 0
             ? "today"
-            : Math.abs(days) > ALMOST_A_YEAR
+            : Math.abs(days) > A_YEAR
                 ? ""
                 : days > 0 ? "in " + counted(days) : counted(-days) + " ago";
     String name = date.getDayOfWeek().name();

@@ -27,15 +27,29 @@ final class Hearing {
       Set.of("n", "no", "nope", "nah", "nay", "not yet", "never", "none", "false", "off");
   private static final Set<String> UNKNOWN =
       Set.of(
-          "unknown", "don't know", "dont know", "i don't know", "i dont know", "do not know",
-          "dunno", "not sure", "unsure", "no idea", "not known", "idk", "can't say", "cant say",
-          "can't tell", "who knows");
+          "unknown",
+          "don't know",
+          "dont know",
+          "i don't know",
+          "i dont know",
+          "do not know",
+          "dunno",
+          "not sure",
+          "unsure",
+          "no idea",
+          "not known",
+          "idk",
+          "can't say",
+          "cant say",
+          "can't tell",
+          "who knows");
   private static final String NUMBER = "\\d+(?:[.,]\\d+)?";
   private static final Pattern BARE = Pattern.compile("([-+]?(?:\\d[\\d,]*(?:\\.\\d+)?|\\.\\d+))");
   private static final Pattern BARE_SIDES =
       Pattern.compile("(" + NUMBER + ")\\s*(?:x|×|\\*|by)\\s*(" + NUMBER + ")");
   private static final Pattern SPAN =
-      Pattern.compile("(" + NUMBER + ")\\s*([a-z'\"]*)\\s*(?:-|to|or)\\s*(" + NUMBER + ")\\s*(\\D*)");
+      Pattern.compile(
+          "(" + NUMBER + ")\\s*([a-z'\"]*)\\s*(?:-|to|or)\\s*(" + NUMBER + ")\\s*(\\D*)");
   private static final Pattern ROUGHLY =
       Pattern.compile(
           "^(?:about|around|roughly|approximately|approx\\.?|circa|ca\\.?|~|some|say|maybe|nearly|almost)\\s*");
@@ -49,14 +63,14 @@ final class Hearing {
 
   private final UnitSystem units;
   private final LocalDate today;
-  private final boolean south;
+  private final Boolean south;
 
   /**
    * @param units in which a bare number is taken, to be confirmed
    * @param today the day from which a date without a year is reckoned
-   * @param south whether the place is known to lie south of the equator
+   * @param south whether the place lies south of the equator; null if that is not known
    */
-  Hearing(UnitSystem units, LocalDate today, boolean south) {
+  Hearing(UnitSystem units, LocalDate today, Boolean south) {
     this.units = units;
     this.today = today;
     this.south = south;
@@ -147,14 +161,13 @@ final class Hearing {
     }
     double latitude = Latitude.parse(text);
     boolean bare = text.matches("[\\d.]+\\s*(?:°|deg|degrees)?");
-    if (bare && south) {
+    if (bare && Boolean.TRUE.equals(south)) {
       latitude = -latitude;
     }
-    String number =
-        String.valueOf(Math.abs(latitude)).replaceFirst("\\.0$", "");
+    String number = String.valueOf(Math.abs(latitude)).replaceFirst("\\.0$", "");
     String tidy = number + (latitude < 0 ? " S" : " N");
     String words = number + (latitude < 0 ? " degrees south" : " degrees north");
-    return bare ? Heard.doubtful(tidy, words) : Heard.sure(tidy, words);
+    return bare && south == null ? Heard.doubtful(tidy, words) : Heard.sure(tidy, words);
   }
 
   private static Heard price(String typed) {
@@ -179,7 +192,8 @@ final class Hearing {
 
   private Heard quantity(Question question, String typed) {
     Dimension dimension = question.kind().dimension();
-    String text = ROUGHLY.matcher(Spoken.digits(typed)).replaceFirst("").replaceFirst("\\s+each$", "");
+    String text =
+        ROUGHLY.matcher(Spoken.digits(typed)).replaceFirst("").replaceFirst("\\s+each$", "");
     Matcher span = SPAN.matcher(text);
     if (span.matches()) {
       return middle(question, typed, span);

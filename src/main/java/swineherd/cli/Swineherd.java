@@ -30,9 +30,11 @@ import swineherd.units.UnreadableException;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
     subcommands = {
+      AskCommand.class,
       CheckCommand.class,
       FiguresCommand.class,
       WhyCommand.class,
+      SchemaCommand.class,
       CommandLine.HelpCommand.class
     })
 public final class Swineherd implements Runnable {

@@ -41,7 +41,9 @@ public final class SetupSchema {
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
     try {
-      return new ObjectMapper().writer(printer).writeValueAsString(new SetupSchema().root(questions))
+      return new ObjectMapper()
+              .writer(printer)
+              .writeValueAsString(new SetupSchema().root(questions))
           + "\n";
     } catch (JsonProcessingException e) {
       throw new UncheckedIOException(e);
@@ -170,13 +172,13 @@ public final class SetupSchema {
       }
       case YES_NO -> define("yesNo", yesNo());
       case CHOICE -> choice(question);
-      case COUNT -> orUnknown(number("integer", question), pattern("^\\s*[-+]?\\d+(?:\\.0*)?\\s*$"));
+      case COUNT ->
+          orUnknown(number("integer", question), pattern("^\\s*[-+]?\\d+(?:\\.0*)?\\s*$"));
       case LATITUDE -> orUnknown(number("number", question), pattern(Patterns.latitude()));
       case DATE -> define("date", orUnknown(pattern(Patterns.date())));
       case DAY_OF_YEAR -> define("dayOfYear", orUnknown(pattern(Patterns.dayOfYear())));
       case PRICE -> define("price", price());
-      case PRICE_BY_WEIGHT ->
-          define("priceByWeight", orUnknown(pattern(Patterns.priceByWeight())));
+      case PRICE_BY_WEIGHT -> define("priceByWeight", orUnknown(pattern(Patterns.priceByWeight())));
       default -> {
         Dimension dimension = question.kind().dimension();
         String name = dimension.name().toLowerCase(java.util.Locale.ROOT);

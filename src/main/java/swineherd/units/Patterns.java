@@ -9,8 +9,7 @@ import java.util.stream.Collectors;
  * (ECMA-262, no flags). They hold for the shape alone: a 31 November has the shape of a date.
  */
 public final class Patterns {
-  private static final String NUMBER =
-      "[-+−]?(?:\\d[\\d,]*(?:\\.\\d+)?|\\.\\d+)(?:\\s*/\\s*\\d+)?";
+  private static final String NUMBER = "[-+−]?(?:\\d[\\d,]*(?:\\.\\d+)?|\\.\\d+)(?:\\s*/\\s*\\d+)?";
   private static final String ROUGHLY =
       "(?:"
           + either(
@@ -137,7 +136,8 @@ public final class Patterns {
 
   private static String literal(String text) {
     StringBuilder pattern = new StringBuilder();
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       char small = Character.toLowerCase(c);
       char big = Character.toUpperCase(c);
       if (small != big) {
@@ -159,5 +159,4 @@ public final class Patterns {
     }
     return pattern.toString();
   }
-
 }

@@ -15,14 +15,32 @@ public final class Spoken {
   private static final Pattern MINUS = Pattern.compile("\\b(?:minus|negative)\\s+(?=[\\d.])");
   private static final Pattern BELOW =
       Pattern.compile("^(\\d+(?:\\.\\d+)?)\\s*(c|f|celsius|fahrenheit)?\\s*below(?:\\s+zero)?\\s*");
-  private static final Pattern DEGREES = Pattern.compile("(?<=\\d)\\s*(?:degrees?|deg\\b\\.?|°)\\s*");
+  private static final Pattern DEGREES =
+      Pattern.compile("(?<=\\d)\\s*(?:degrees?|deg\\b\\.?|°)\\s*");
 
   static {
     List<String> units =
         List.of(
-            "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-            "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen",
-            "eighteen", "nineteen");
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen");
     List<String> tens =
         List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
     units.forEach(word -> SMALL.put(word, units.indexOf(word)));
