@@ -1,6 +1,7 @@
 package swineherd.ask;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -150,7 +151,7 @@ final class Choosing {
   /** The one choice whose words hold all of these. */
   private String containing(String wanted) {
     Set<String> parts =
-        Set.of(wanted.split(" ")).stream()
+        Arrays.stream(wanted.split(" "))
             .filter(w -> w.length() > 2 && !Set.of("the", "and", "with").contains(w))
             .collect(Collectors.toSet());
     if (parts.isEmpty()) {
@@ -160,7 +161,7 @@ final class Choosing {
         names().entrySet().stream()
             .filter(
                 choice ->
-                    Set.copyOf(List.of(String.join(" ", choice.getValue()).split(" ")))
+                    Set.copyOf(Arrays.asList(String.join(" ", choice.getValue()).split(" ")))
                         .containsAll(parts))
             .map(Map.Entry::getKey)
             .toList();

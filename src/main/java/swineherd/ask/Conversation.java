@@ -52,6 +52,7 @@ public final class Conversation {
   private final Draft draft;
   private final Outcome outcome;
   private final Deque<Asked> past = new ArrayDeque<>();
+  private final Round first;
   private Round round;
   private Asked wanted;
   private String pushed;
@@ -71,7 +72,8 @@ public final class Conversation {
     this.talk = talk;
     this.draft = Draft.open(path, today);
     this.outcome = new Outcome(draft);
-    this.round = Round.first(draft);
+    this.first = Round.first(draft);
+    this.round = first;
   }
 
   /** Asks until the person has enough; the exit code of the program. */
@@ -83,6 +85,8 @@ public final class Conversation {
         wanted = null;
         if (next != null) {
           ask(next);
+        } else if (round != first) {
+          round = first; // a topic is over: on with what is left of the first round
         } else if (!groupsAsked) {
           askForGroups();
         } else {
@@ -90,7 +94,7 @@ public final class Conversation {
         }
       }
       goodbye();
-      return refused > 0 ? NOT_UNDERSTOOD : DONE;
+      return refused > 0 && !talk.isPerson() ? NOT_UNDERSTOOD : DONE;
     } catch (Talk.Interrupted e) {
       goodbye();
       return BROKEN_OFF;
@@ -125,7 +129,7 @@ public final class Conversation {
       return;
     }
     String file = String.valueOf(draft.path());
-    if (refused > 0) {
+    if (refused > 0 && !talk.isPerson()) {
       talk.say(
           Phrases.wrapped(
               "Not understood, and so not kept: "
@@ -387,7 +391,7 @@ public final class Conversation {
         return false;
       }
     }
-    round = Round.first(draft);
+    round = first;
     return true;
   }
 
@@ -418,7 +422,7 @@ public final class Conversation {
         another("another group");
       } else if (!command(typed.toLowerCase(Locale.ROOT), null)) {
         answer(Asked.at("pigs[" + setup.pigs().size() + "].name"), typed);
-        round = Round.first(draft);
+        round = first;
       }
     }
   }
@@ -440,9 +444,10 @@ public final class Conversation {
       Round before = round;
       String plain = typed.toLowerCase(Locale.ROOT);
       if (command(plain, null)) {
-        if (round != before && (wanted != null || round.next() != null)) {
+        if (wanted != null || (round != before && round.next() != null)) {
           return;
         }
+        round = before;
       } else if (!HELP.contains(plain)) {
         refuse(Hearing.quoted(typed) + " is none of these", "more, a topic, or Enter");
       }
@@ -454,7 +459,8 @@ public final class Conversation {
   private String next(String prompt, List<String> words) {
     String line = pushed != null ? pushed : talk.hear(prompt, words);
     pushed = null;
-    return line == null ? null : line.strip().replaceAll("\\s+", " ");
+    // what was pasted must neither steer the terminal nor get into the file
+    return line == null ? null : line.replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
   }
 
   private UnitSystem units() {
@@ -472,9 +478,10 @@ public final class Conversation {
       return place.latitude() < 0;
     }
     Country country = place.country();
-    return country == null || country == Country.ELSEWHERE
-        ? null
-        : country == Country.AUSTRALIA || country == Country.NEW_ZEALAND;
+    if (country == null || country == Country.ELSEWHERE) {
+      return null;
+    }
+    return country == Country.AUSTRALIA || country == Country.NEW_ZEALAND;
   }
 
   /** The names among which a question lets choose; empty if it is not about a name. */

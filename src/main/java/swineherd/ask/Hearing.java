@@ -43,6 +43,10 @@ final class Hearing {
           "cant say",
           "can't tell",
           "who knows");
+  /** Hardly anybody would think of another unit. */
+  private static final Set<Dimension> UNMISTAKABLE =
+      Set.of(Dimension.ENERGY, Dimension.VOLTAGE, Dimension.SHARE);
+
   private static final String NUMBER = "\\d+(?:[.,]\\d+)?";
   private static final Pattern BARE = Pattern.compile("([-+]?(?:\\d[\\d,]*(?:\\.\\d+)?|\\.\\d+))");
   private static final Pattern BARE_SIDES =
@@ -254,11 +258,8 @@ final class Hearing {
     if (fitting.size() == 1) {
       String tidy = Quantity.tidy(number + " " + fitting.get(0), dimension);
       String words = Amounts.words(tidy, dimension, units);
-      return candidates.size() == 1 ? Heard.sure(tidy, words) : Heard.doubtful(tidy, words);
-    }
-    if (candidates.size() == 1) {
-      String only = Quantity.tidy(number + " " + candidates.get(0), dimension);
-      return Heard.sure(only, only); // the reader says what is possible
+      boolean plain = fitting.get(0).equals(dimension.base()) && UNMISTAKABLE.contains(dimension);
+      return plain ? Heard.sure(tidy, words) : Heard.doubtful(tidy, words);
     }
     List<String> named = fitting.isEmpty() ? candidates : fitting;
     throw new UnreadableException(

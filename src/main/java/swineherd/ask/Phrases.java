@@ -53,7 +53,13 @@ final class Phrases {
     List<String> choices = names.isEmpty() ? numbered(question) : names(names);
     choices.forEach(line -> text.append('\n').append(line));
     if (said != null) {
-      text.append('\n').append(wrapped("  ", "(so far: " + said + "; Enter keeps it)"));
+      text.append('\n')
+          .append(
+              wrapped(
+                  "  ",
+                  "(so far: "
+                      + (said.equals("unknown") ? "not known" : said)
+                      + "; Enter keeps it)"));
     }
     return text.toString();
   }

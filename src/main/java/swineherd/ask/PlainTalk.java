@@ -44,4 +44,9 @@ public final class PlainTalk implements Talk {
     out.println(text);
     out.flush();
   }
+
+  @Override
+  public boolean isPerson() {
+    return false;
+  }
 }

@@ -10,6 +10,9 @@ import java.util.function.Predicate;
  * for anew each time.
  */
 final class Round {
+  /** How bare numbers are read, and the questions worded. */
+  private static final List<String> FIRST_OF_ALL = List.of("units");
+
   private final Draft draft;
   private final Predicate<Asked> of;
   private final List<String> order;
@@ -25,7 +28,7 @@ final class Round {
 
   /** The few questions that come before anything else. */
   static Round first(Draft draft) {
-    return new Round(draft, asked -> asked.question().first(), List.of(), false);
+    return new Round(draft, asked -> asked.question().first(), FIRST_OF_ALL, false);
   }
 
   /** All that is open in a topic; if nothing is, all of it, to be looked at again. */

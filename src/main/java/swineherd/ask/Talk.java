@@ -17,6 +17,9 @@ public interface Talk {
   /** Shows a text of one or more lines. */
   void say(String text);
 
+  /** Whether somebody sits there who can be asked again. */
+  boolean isPerson();
+
   /** The person broke off, as with Ctrl-C. */
   final class Interrupted extends RuntimeException {
     private static final long serialVersionUID = 1L;

@@ -32,7 +32,7 @@ public final class TerminalTalk implements Talk, AutoCloseable {
    */
   public TerminalTalk() throws IOException {
     LIBRARY.setLevel(Level.OFF); // what it tries and cannot do is no concern of a keeper
-    terminal = TerminalBuilder.builder().system(true).dumb(true).build();
+    terminal = TerminalBuilder.builder().system(true).dumb(true).graphemeCluster(false).build();
     reader =
         LineReaderBuilder.builder()
             .terminal(terminal)
@@ -41,7 +41,6 @@ public final class TerminalTalk implements Talk, AutoCloseable {
                 (r, line, candidates) -> words.forEach(word -> candidates.add(candidate(word))))
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .option(LineReader.Option.CASE_INSENSITIVE, true)
-            .option(LineReader.Option.AUTO_FRESH_LINE, true)
             .variable(LineReader.DISABLE_HISTORY, true)
             .variable(LineReader.BELL_STYLE, "none")
             .build();
@@ -67,6 +66,11 @@ public final class TerminalTalk implements Talk, AutoCloseable {
   public void say(String text) {
     terminal.writer().println(text);
     terminal.flush();
+  }
+
+  @Override
+  public boolean isPerson() {
+    return true;
   }
 
   @Override

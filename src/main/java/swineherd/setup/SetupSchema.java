@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -173,15 +174,15 @@ public final class SetupSchema {
       case YES_NO -> define("yesNo", yesNo());
       case CHOICE -> choice(question);
       case COUNT ->
-          orUnknown(number("integer", question), pattern("^\\s*[-+]?\\d+(?:\\.0*)?\\s*$"));
-      case LATITUDE -> orUnknown(number("number", question), pattern(Patterns.latitude()));
+          orUnknown(number(question).put("multipleOf", 1), pattern("^\\s*[-+]?\\d+(?:\\.0*)?\\s*$"));
+      case LATITUDE -> orUnknown(number(question), pattern(Patterns.latitude()));
       case DATE -> define("date", orUnknown(pattern(Patterns.date())));
       case DAY_OF_YEAR -> define("dayOfYear", orUnknown(pattern(Patterns.dayOfYear())));
       case PRICE -> define("price", price());
       case PRICE_BY_WEIGHT -> define("priceByWeight", orUnknown(pattern(Patterns.priceByWeight())));
       default -> {
         Dimension dimension = question.kind().dimension();
-        String name = dimension.name().toLowerCase(java.util.Locale.ROOT);
+        String name = dimension.name().toLowerCase(Locale.ROOT);
         yield define(name, orUnknown(pattern(Patterns.quantity(dimension))));
       }
     };
@@ -217,8 +218,8 @@ public final class SetupSchema {
     return orUnknown(ways.toArray(ObjectNode[]::new));
   }
 
-  private static ObjectNode number(String type, Question question) {
-    ObjectNode number = NODES.objectNode().put("type", type);
+  private static ObjectNode number(Question question) {
+    ObjectNode number = NODES.objectNode().put("type", "number");
     if (question.range() != null) {
       number.put("minimum", question.range().get(0)).put("maximum", question.range().get(1));
     }

@@ -49,7 +49,8 @@ public final class Patterns {
     if (dimension == Dimension.AREA) {
       String length = "(?:" + units(Dimension.LENGTH) + ")";
       String side = "(?:" + NUMBER + "\\s*" + length + "?\\s*)+";
-      sum += "|" + ROUGHLY + side + "(?:[xX×*]|[bB][yY])\\s*" + side;
+      String first = "(?:" + ONE + "\\s*" + length + "?\\s*(?:" + side + ")?|" + side + ")";
+      sum += "|" + ROUGHLY + first + "(?:[xX×*]|[bB][yY])\\s*" + side;
     }
     return whole(sum);
   }

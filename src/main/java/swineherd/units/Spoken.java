@@ -12,9 +12,11 @@ public final class Spoken {
   private static final Map<String, Integer> SMALL = new HashMap<>();
   private static final Pattern MIXED = Pattern.compile("(\\d+)(?:\\s+|-|\\s+and\\s+)(\\d)/(\\d+)");
   private static final Pattern AND_A_HALF = Pattern.compile("\\b(\\d+)\\s+and\\s+a\\s+half\\b");
+  private static final Pattern AND_A_HALF_OF =
+      Pattern.compile("\\b(\\d+|an?)\\s+([a-z]+)\\s+and\\s+a\\s+half\\b");
   private static final Pattern MINUS = Pattern.compile("\\b(?:minus|negative)\\s+(?=[\\d.])");
   private static final Pattern BELOW =
-      Pattern.compile("^(\\d+(?:\\.\\d+)?)\\s*(c|f|celsius|fahrenheit)?\\s*below(?:\\s+zero)?\\s*");
+      Pattern.compile("^(\\d+(?:\\.\\d+)?)\\s*(c|f|celsius|fahrenheit)?\\s*below(?:\\s+(?:zero|0)\\b)?\\s*");
   private static final Pattern DEGREES =
       Pattern.compile("(?<=\\d)\\s*(?:degrees?|deg\\b\\.?|°)\\s*");
 
@@ -71,6 +73,7 @@ public final class Spoken {
             .replaceAll("(?<=[a-z])-(?=[a-z])", " ");
     text = numbers(text);
     text = AND_A_HALF.matcher(text).replaceAll("$1.5");
+    text = AND_A_HALF_OF.matcher(text).replaceAll(m -> ("an".startsWith(m.group(1)) ? "1" : m.group(1)) + ".5 " + m.group(2));
     text = mixed(text);
     text = DEGREES.matcher(text).replaceAll(" ").strip();
     Matcher below = BELOW.matcher(text);
