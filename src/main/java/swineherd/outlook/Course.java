@@ -312,7 +312,7 @@ public record Course(
   }
 
   /** Bred for lard, and not crossed with anything leaner. */
-  private static boolean isLard(Group group) {
+  static boolean isLard(Group group) {
     return group.breed() != null
         && Breed.named(group.breed()).type() == Breed.Type.LARD
         && (group.crossedWith() == null

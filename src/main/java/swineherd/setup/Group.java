@@ -24,6 +24,7 @@ import java.time.LocalDate;
  * @param ageOnArrival age on arrival, days
  * @param source where they are bought
  * @param weanedAt age at weaning, days
+ * @param carriedIn what they are brought home in
  * @param arrives day of arrival
  * @param arrivalWeight live weight on arrival, kg each
  * @param weighedBy how that weight is known
@@ -53,6 +54,7 @@ public record Group(
     Double ageOnArrival,
     Source source,
     Double weanedAt,
+    CarriedIn carriedIn,
     LocalDate arrives,
     Double arrivalWeight,
     WeighedBy weighedBy,
@@ -122,6 +124,18 @@ public record Group(
     public boolean isMixed() {
       return this != BREEDER;
     }
+  }
+
+  /** What pigs are brought home in. */
+  public enum CarriedIn {
+    @JsonProperty("trailer")
+    TRAILER,
+    @JsonProperty("crate")
+    CRATE,
+    @JsonProperty("open")
+    OPEN,
+    @JsonProperty("boot")
+    BOOT
   }
 
   /** How a weight is known. */
