@@ -43,6 +43,7 @@ final class Hearing {
           "cant say",
           "can't tell",
           "who knows");
+
   /** Hardly anybody would think of another unit. */
   private static final Set<Dimension> UNMISTAKABLE =
       Set.of(Dimension.ENERGY, Dimension.VOLTAGE, Dimension.SHARE);

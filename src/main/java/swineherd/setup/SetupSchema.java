@@ -174,7 +174,8 @@ public final class SetupSchema {
       case YES_NO -> define("yesNo", yesNo());
       case CHOICE -> choice(question);
       case COUNT ->
-          orUnknown(number(question).put("multipleOf", 1), pattern("^\\s*[-+]?\\d+(?:\\.0*)?\\s*$"));
+          orUnknown(
+              number(question).put("multipleOf", 1), pattern("^\\s*[-+]?\\d+(?:\\.0*)?\\s*$"));
       case LATITUDE -> orUnknown(number(question), pattern(Patterns.latitude()));
       case DATE -> define("date", orUnknown(pattern(Patterns.date())));
       case DAY_OF_YEAR -> define("dayOfYear", orUnknown(pattern(Patterns.dayOfYear())));

@@ -16,7 +16,8 @@ public final class Spoken {
       Pattern.compile("\\b(\\d+|an?)\\s+([a-z]+)\\s+and\\s+a\\s+half\\b");
   private static final Pattern MINUS = Pattern.compile("\\b(?:minus|negative)\\s+(?=[\\d.])");
   private static final Pattern BELOW =
-      Pattern.compile("^(\\d+(?:\\.\\d+)?)\\s*(c|f|celsius|fahrenheit)?\\s*below(?:\\s+(?:zero|0)\\b)?\\s*");
+      Pattern.compile(
+          "^(\\d+(?:\\.\\d+)?)\\s*(c|f|celsius|fahrenheit)?\\s*below(?:\\s+(?:zero|0)\\b)?\\s*");
   private static final Pattern DEGREES =
       Pattern.compile("(?<=\\d)\\s*(?:degrees?|deg\\b\\.?|°)\\s*");
 
@@ -73,7 +74,10 @@ public final class Spoken {
             .replaceAll("(?<=[a-z])-(?=[a-z])", " ");
     text = numbers(text);
     text = AND_A_HALF.matcher(text).replaceAll("$1.5");
-    text = AND_A_HALF_OF.matcher(text).replaceAll(m -> ("an".startsWith(m.group(1)) ? "1" : m.group(1)) + ".5 " + m.group(2));
+    text =
+        AND_A_HALF_OF
+            .matcher(text)
+            .replaceAll(m -> ("an".startsWith(m.group(1)) ? "1" : m.group(1)) + ".5 " + m.group(2));
     text = mixed(text);
     text = DEGREES.matcher(text).replaceAll(" ").strip();
     Matcher below = BELOW.matcher(text);

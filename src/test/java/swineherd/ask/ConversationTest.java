@@ -38,10 +38,19 @@ class ConversationTest {
     US_FIRST_TIMER(
         "us", "usa", "45 n", "y", "october 5", "4 f", "60 by 80 ft", "electric", "three", "both"),
     UK("metric", "england", "53", "y", "10 november", "1 c", "half an acre", "both", "4", "males"),
-    NEW_ZEALAND(
-        "metric", "nz", "41 s", "y", "20 may", "3 c", "400 m2", "solid", "2", "mixed"),
+    NEW_ZEALAND("metric", "nz", "41 s", "y", "20 may", "3 c", "400 m2", "solid", "2", "mixed"),
     ONE_PIG("us", "canada", "44 n", "y", "oct 1", "-5 f", "12 by 30 ft", "both", "one", "males"),
-    SIXTY("metric", "denmark", "56 n", "y", "1 nov", "minus 2 c", "1 ha", "electric", "sixty", "mixed");
+    SIXTY(
+        "metric",
+        "denmark",
+        "56 n",
+        "y",
+        "1 nov",
+        "minus 2 c",
+        "1 ha",
+        "electric",
+        "sixty",
+        "mixed");
 
     private final Map<String, String> answers = new HashMap<>();
 
@@ -422,12 +431,62 @@ class ConversationTest {
   private static final class RandomTalk implements Talk {
     private static final List<String> SAID =
         List.of(
-            "y", "n", "", "back", "?", "dunno", "skip", "more words than fit", "1", "2", "3", "5",
-            "40", "12 by 30 ft", "half an acre", "35 lb", "8 weeks", "april 10", "-5 c", "us",
-            "metric", "go fence", "feed", "another pen", "another group", "signs", "money", "a: b",
-            "# x", "{", "[", "]", "'", "\"", "- ", "\\", "\t", "\u001b[2J", "\u0000", "🐖 農場",
-            "a".repeat(300), "8 in, 18 in", "1e9 kg", "0/0 lb", "-1", "99999999999999999999",
-            "none", "both", "100%", "1/2/3", "31 february", "yes", "20 x", "x", "null", "~");
+            "y",
+            "n",
+            "",
+            "back",
+            "?",
+            "dunno",
+            "skip",
+            "more words than fit",
+            "1",
+            "2",
+            "3",
+            "5",
+            "40",
+            "12 by 30 ft",
+            "half an acre",
+            "35 lb",
+            "8 weeks",
+            "april 10",
+            "-5 c",
+            "us",
+            "metric",
+            "go fence",
+            "feed",
+            "another pen",
+            "another group",
+            "signs",
+            "money",
+            "a: b",
+            "# x",
+            "{",
+            "[",
+            "]",
+            "'",
+            "\"",
+            "- ",
+            "\\",
+            "\t",
+            "\u001b[2J",
+            "\u0000",
+            "🐖 農場",
+            "a".repeat(300),
+            "8 in, 18 in",
+            "1e9 kg",
+            "0/0 lb",
+            "-1",
+            "99999999999999999999",
+            "none",
+            "both",
+            "100%",
+            "1/2/3",
+            "31 february",
+            "yes",
+            "20 x",
+            "x",
+            "null",
+            "~");
 
     private final SplittableRandom random;
     private final Path file;

@@ -128,7 +128,10 @@ class AskTerminalTest {
     /** Waits until the question stands there and the line below it is ready to be typed in. */
     void expectQuestion(String text) throws InterruptedException {
       expect(text);
-      expect(text.startsWith("Is that") ? "(y or n) " : text.matches("other.*|What next") ? ": " : "> ");
+      expect(
+          text.startsWith("Is that")
+              ? "(y or n) "
+              : text.matches("other.*|What next") ? ": " : "> ");
     }
 
     void type(String keys) throws IOException {
