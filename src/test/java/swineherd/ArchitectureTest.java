@@ -82,4 +82,14 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAPackage("org.jline..")
           .because("no other command needs it");
+
+  @ArchTest
+  static final ArchRule only_the_calendar_file_loads_a_calendar_library =
+      noClasses()
+          .that()
+          .haveNameNotMatching("swineherd\\.report\\.CalendarFile(\\$.*)?")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("biweekly..", "com.github.mangstadt.vinnie..")
+          .because("no other command needs it");
 }

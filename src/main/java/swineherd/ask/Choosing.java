@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 import swineherd.rulebook.Question;
@@ -23,9 +22,6 @@ final class Choosing {
   static final int MOST_NUMBERED = 12;
 
   private static final Set<String> NOTHING = Set.of("no", "none", "nothing", "none of them", "n");
-
-  private static final Pattern DENIAL =
-      Pattern.compile("\\b(?:not|no|none|nothing|never|without|isn t|aren t)\\b");
 
   private final Question question;
 
@@ -84,9 +80,6 @@ final class Choosing {
     if (key == null) {
       key = containing(wanted);
     }
-    if (key != null && !isDenied(wanted) && !isDenied(question.choices().get(key))) {
-      return Heard.sure(key, question.choices().get(key));
-    }
     if (key == null) {
       key = nearest(wanted);
     }
@@ -94,11 +87,6 @@ final class Choosing {
       throw unreadable(typed);
     }
     return Heard.doubtful(key, question.choices().get(key));
-  }
-
-  /** A part of a sentence that denies something may mean its opposite. */
-  private static boolean isDenied(String words) {
-    return DENIAL.matcher(words).find();
   }
 
   private UnreadableException unreadable(String typed) {

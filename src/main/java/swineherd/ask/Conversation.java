@@ -212,7 +212,9 @@ public final class Conversation {
     if (!keep(asked, heard.written())) {
       return false;
     }
-    talk.say(Phrases.wrapped("  = ", heard.words()));
+    if (!heard.doubt()) {
+      talk.say(Phrases.wrapped("  = ", heard.words()));
+    }
     return true;
   }
 

@@ -130,7 +130,11 @@ final class Hearing {
     if (text.isEmpty()) {
       throw new UnreadableException("there is nothing in it", "a name");
     }
-    return Heard.sure(text, text);
+    // hardly a name: more likely another question was meant
+    boolean slip = isYes(text) || isNo(text) || text.matches("\\d+");
+    return slip && text.equals(typed.strip())
+        ? Heard.doubtful(text, quoted(text))
+        : Heard.sure(text, text);
   }
 
   private static Heard yesNo(String typed) {

@@ -79,7 +79,6 @@ class HearingTest {
     "pens.ground, six, bare-dry",
     "pens.ground, deep litter, deep-litter",
     "pens.fence.kind, Both., both",
-    "pens.water.kind, a tub, trough",
     "pens.shade.kind, nothing, none",
     "pens.plants, none, none-of-these",
     "pigs.males, barrows, castrated",
@@ -123,6 +122,8 @@ class HearingTest {
     "place.firstHardFrost, early october, US, 5 October",
     "pens.ground, concreet, US, concrete",
     "pigs.males, none found, US, one-testis",
+    "pens.water.kind, a tub, US, trough",
+    "pigs.name, y, US, y",
   })
   void what_had_to_be_guessed_is_asked_about(
       String key, String typed, UnitSystem units, String written) {
