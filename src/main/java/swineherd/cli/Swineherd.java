@@ -31,6 +31,7 @@ import swineherd.units.UnreadableException;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
     subcommands = {
+      AskCommand.class,
       CheckCommand.class,
       SignsCommand.class,
       NoteCommand.class,
@@ -41,6 +42,7 @@ import swineherd.units.UnreadableException;
       SlaughterCommand.class,
       TapeCommand.class,
       WhyCommand.class,
+      SchemaCommand.class,
       CommandLine.HelpCommand.class
     })
 public final class Swineherd implements Runnable {

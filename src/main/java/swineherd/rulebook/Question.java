@@ -26,6 +26,8 @@ import swineherd.units.Dimension;
  * @param choicesFrom the table whose rows are the choices; null where they are listed here
  * @param also other words a keeper may use for a choice, by its key
  * @param when other answers that make this question apply, by their path
+ * @param first whether it is among the few that are asked before anything else
+ * @param past whether a day that is given without its year is the last such day, not the next
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record Question(
@@ -40,7 +42,9 @@ public record Question(
     Map<String, String> choices,
     String choicesFrom,
     Map<String, List<String>> also,
-    Map<String, List<String>> when) {
+    Map<String, List<String>> when,
+    boolean first,
+    boolean past) {
 
   public Question {
     choices = choices == null ? Map.of() : choices;

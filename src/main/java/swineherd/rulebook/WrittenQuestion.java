@@ -21,7 +21,9 @@ record WrittenQuestion(
     Map<String, String> choices,
     String choicesFrom,
     Map<String, List<String>> also,
-    Map<String, List<String>> when) {
+    Map<String, List<String>> when,
+    boolean first,
+    boolean past) {
 
   /**
    * The question with its limits read and the choices of its table filled in.
@@ -62,7 +64,9 @@ record WrittenQuestion(
         words,
         choicesFrom,
         others,
-        when);
+        when,
+        first,
+        past);
   }
 
   private List<Double> limits(List<String> written) {
