@@ -53,11 +53,18 @@ final class UnansweredQuestions {
     open.add(new Unanswered(question.key(), about, path));
   }
 
-  /** A question applies unless an answer it hangs on is known and rules it out. */
+  /**
+   * A question applies unless an answer it hangs on is known and rules it out, or was not given
+   * because it does not apply itself.
+   */
   private boolean applies(Question question, int index) {
     for (Map.Entry<String, List<String>> when : question.when().entrySet()) {
       Answer other = file.answers().get(at(when.getKey(), index));
-      if (other != null && !when.getValue().contains(other.key().toLowerCase(Locale.ROOT))) {
+      boolean ruledOut =
+          other == null
+              ? !applies(Rulebook.questions().get(Question.keyOf(when.getKey())), index)
+              : !when.getValue().contains(other.key().toLowerCase(Locale.ROOT));
+      if (ruledOut) {
         return false;
       }
     }
