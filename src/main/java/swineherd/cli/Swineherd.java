@@ -31,6 +31,7 @@ import swineherd.units.UnreadableException;
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
     subcommands = {
       CheckCommand.class,
+      RemedyCommand.class,
       FiguresCommand.class,
       WhyCommand.class,
       CommandLine.HelpCommand.class
@@ -39,7 +40,7 @@ public final class Swineherd implements Runnable {
   @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
-    if (List.of(args).contains("check")) {
+    if (List.of(args).contains("check") || List.of(args).contains("remedy")) {
       Advisor.prepare();
     }
     CommandLine line = commandLine();

@@ -17,8 +17,8 @@ import swineherd.setup.Group;
 import swineherd.setup.SetupFile;
 
 /**
- * Which two questions can matter together: those that one rule reads, or that one figure is worked
- * out from, about the same pigs and their pen.
+ * Which two questions can matter together: those that one figure is worked out from, or that one
+ * rule reads, itself or through its figures, about the same pigs and their pen.
  */
 final class ReadTogether {
   record Pair(Unanswered one, Unanswered other) {}
@@ -44,17 +44,19 @@ final class ReadTogether {
       byPath.put(question.path(), question);
       byKey.computeIfAbsent(question.question(), q -> new ArrayList<>()).add(question);
     }
-    Set<Set<Unanswered>> groups = new LinkedHashSet<>();
+    Map<String, Set<Unanswered>> figures = new HashMap<>();
+    for (Outlook outlook : outlooks) {
+      Set<Unanswered> from =
+          figures.computeIfAbsent(outlook.getClass().getSimpleName(), t -> new HashSet<>());
+      outlook.grounds().stream().filter(byPath::containsKey).map(byPath::get).forEach(from::add);
+    }
+    Set<Set<Unanswered>> groups = new LinkedHashSet<>(figures.values());
     for (RuleInfo rule : Rulebook.rules().values()) {
       Set<Unanswered> group = new HashSet<>();
       for (RuleInfo.Reads reads : rule.reads()) {
         reads.questions().forEach(key -> group.addAll(byKey.getOrDefault(key, List.of())));
+        group.addAll(figures.getOrDefault(reads.type(), Set.of()));
       }
-      groups.add(group);
-    }
-    for (Outlook outlook : outlooks) {
-      Set<Unanswered> group = new HashSet<>();
-      outlook.grounds().stream().filter(byPath::containsKey).map(byPath::get).forEach(group::add);
       groups.add(group);
     }
     Set<Pair> pairs = new LinkedHashSet<>();
