@@ -36,6 +36,7 @@ import swineherd.units.UnreadableException;
       SignsCommand.class,
       NoteCommand.class,
       RecheckCommand.class,
+      RemedyCommand.class,
       FiguresCommand.class,
       WinterCommand.class,
       CalendarCommand.class,
@@ -48,7 +49,7 @@ import swineherd.units.UnreadableException;
 public final class Swineherd implements Runnable {
   /** Commands that need the rules. */
   private static final List<String> ADVISING =
-      List.of("check", "signs", "recheck", "winter", "calendar", "slaughter");
+      List.of("check", "signs", "recheck", "remedy", "winter", "calendar", "slaughter");
 
   @Spec private CommandSpec spec;
 

@@ -76,17 +76,20 @@ public final class SetupReader {
         file, Since.applied(setup, tree), reader.answers(), tree, List.copyOf(unusual));
   }
 
-  static SetupFile change(SetupFile file, String path, Object value) {
+  static SetupFile change(SetupFile file, Map<String, Object> changes) {
     Map<String, Object> tree = copy(file.tree());
     Map<String, Answer> answers = new LinkedHashMap<>(file.answers());
-    set(tree, path, value);
-    if (value == null) {
-      answers.remove(path);
-    } else {
-      Question question = Rulebook.questions().get(Question.keyOf(path));
-      String key = value instanceof Boolean yes ? (yes ? "yes" : "no") : String.valueOf(value);
-      answers.put(path, new Answer(path, question.label(), key, key, 0, 0));
-    }
+    changes.forEach(
+        (path, value) -> {
+          set(tree, path, value);
+          if (value == null) {
+            answers.remove(path);
+          } else {
+            Question question = Rulebook.questions().get(Question.keyOf(path));
+            String key = value instanceof Boolean yes ? (yes ? "yes" : "no") : value.toString();
+            answers.put(path, new Answer(path, question.label(), key, key, 0, 0));
+          }
+        });
     return made(file, tree, answers);
   }
 
