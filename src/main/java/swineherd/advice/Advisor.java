@@ -2,6 +2,7 @@ package swineherd.advice;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.IdentityHashMap;
@@ -57,11 +58,17 @@ public final class Advisor {
   }
 
   /**
-   * Loads the rules in the background, so that they are there when the setup has been read. May be
-   * left out; a fault is told by {@link #advise} all the same.
+   * Loads rules and cards in the background, so that they are there when the setup has been read.
+   * May be left out; a fault is told by {@link #advise} all the same.
    */
   public static void prepare() {
-    Thread loading = new Thread(KnowledgeBase::shipped, "rules");
+    Thread loading =
+        new Thread(
+            () -> {
+              KnowledgeBase.shipped();
+              Rulebook.cards();
+            },
+            "rules");
     loading.setDaemon(true);
     loading.setUncaughtExceptionHandler((thread, fault) -> {});
     loading.start();
@@ -147,7 +154,7 @@ public final class Advisor {
     Map<String, Item.Because> because = new LinkedHashMap<>();
     Set<String> through = new LinkedHashSet<>();
     Deque<Object> open = new ArrayDeque<>(List.of(advice));
-    Set<Object> seen = new LinkedHashSet<>();
+    Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     while (!open.isEmpty()) {
       Object conclusion = open.removeFirst();
       if (!seen.add(conclusion)) {

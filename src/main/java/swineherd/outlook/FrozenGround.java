@@ -22,9 +22,17 @@ import swineherd.setup.Place;
  * the month in which such winters begin.
  *
  * @param now whether it is so on the day of the check
+ * @param from first day on which that must be reckoned with
+ * @param to last day
  * @param readyBy day to have the fence ready for it, not before the day of the check
  */
-record FrozenGround(boolean now, LocalDate readyBy, List<String> assumed, List<String> grounds) {
+record FrozenGround(
+    boolean now,
+    LocalDate from,
+    LocalDate to,
+    LocalDate readyBy,
+    List<String> assumed,
+    List<String> grounds) {
 
   /** Judgement: mean first hard freeze of a winter of class C, and of D and E, in the north. */
   private static final MonthDay COLD = MonthDay.of(Month.NOVEMBER, 1);
@@ -66,6 +74,8 @@ record FrozenGround(boolean now, LocalDate readyBy, List<String> assumed, List<S
     return Optional.of(
         new FrozenGround(
             !today.isBefore(from) && !today.isAfter(to),
+            from,
+            to,
             ready.isBefore(today) ? today : ready,
             List.copyOf(assumed),
             Grounds.of("place", "coldestMonth", "firstHardFrost")
