@@ -66,4 +66,14 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("org.knowm..", "de.erichseifert..", "java.awt..", "javax.swing..")
           .because("it takes longer to load than a whole check takes");
+
+  @ArchTest
+  static final ArchRule only_the_calendar_file_loads_a_calendar_library =
+      noClasses()
+          .that()
+          .haveNameNotMatching("swineherd\\.report\\.CalendarFile(\\$.*)?")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("biweekly..", "com.github.mangstadt.vinnie..")
+          .because("no other command needs it");
 }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -32,6 +33,8 @@ import swineherd.units.UnreadableException;
     subcommands = {
       CheckCommand.class,
       FiguresCommand.class,
+      WinterCommand.class,
+      CalendarCommand.class,
       WhyCommand.class,
       CommandLine.HelpCommand.class
     })
@@ -39,7 +42,7 @@ public final class Swineherd implements Runnable {
   @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
-    if (List.of(args).contains("check")) {
+    if (!Collections.disjoint(List.of(args), List.of("check", "winter", "calendar"))) {
       Advisor.prepare();
     }
     CommandLine line = commandLine();

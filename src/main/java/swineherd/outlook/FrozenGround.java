@@ -51,10 +51,12 @@ record FrozenGround(
     long lag = (long) Table.named("fence-build").row("ground-frost-lag").number("value");
     LocalDate today = pigs.setup().checkOn();
     LocalDate there = pigs.readyBy(0);
+    WinterClimate climate = WinterClimate.of(place);
+    double spread = place.frostSpread() == null ? Winter.USUAL_SPREAD : place.frostSpread();
     ColdSeason season =
         ColdSeason.currentOrNext(
-            firstFreeze(place, winter, assumed),
-            place.frostSpread() == null ? Winter.USUAL_SPREAD : place.frostSpread(),
+            firstFreeze(place, climate, winter, assumed),
+            climate.dateTaken() ? climate.spread() : spread,
             hemisphere(place),
             (there == null ? today : there).plusDays(lag));
     LocalDate from = season.start().plusDays(lag);
@@ -76,7 +78,9 @@ record FrozenGround(
             to,
             ready.isBefore(today) ? today : ready,
             List.copyOf(assumed),
-            Grounds.of("place", "coldestMonth", "firstHardFrost").list()));
+            Grounds.of("place", "coldestMonth", "firstHardFrost")
+                .said("place.hardinessZone", place.hardinessZone())
+                .list()));
   }
 
   /** Null if nothing is known of it, or that it does not freeze. */
@@ -99,9 +103,14 @@ record FrozenGround(
     return WinterClass.C;
   }
 
-  private static MonthDay firstFreeze(Place place, WinterClass winter, List<String> assumed) {
+  private static MonthDay firstFreeze(
+      Place place, WinterClimate climate, WinterClass winter, List<String> assumed) {
     if (place.firstHardFrost() != null) {
       return place.firstHardFrost();
+    }
+    if (climate.dateTaken()) {
+      assumed.addAll(climate.assumed());
+      return climate.firstHardFrost();
     }
     MonthDay north = winter.atLeast(WinterClass.D) ? HARD : COLD;
     assumed.add("the first hard frost at the usual time of such a winter");

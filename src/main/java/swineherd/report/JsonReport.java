@@ -87,7 +87,8 @@ public final class JsonReport {
     }
   }
 
-  private void item(ObjectNode node, int number, Item item) {
+  /** Writes one item into a node. */
+  void item(ObjectNode node, int number, Item item) {
     Card card = item.card();
     Advice advice = item.advice();
     node.put("rank", number);

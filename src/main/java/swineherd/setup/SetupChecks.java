@@ -49,7 +49,7 @@ final class SetupChecks {
       checks.notLater(path + "on", entry.on(), setup.checkOn(), "the day of the check");
     }
     String zone = setup.place().hardinessZone();
-    if (zone != null && !zone.matches("(?i)([1-9]|1[0-3])[ab]?")) {
+    if (zone != null && !zone.matches("(?i)(zone\\s*)?([1-9]|1[0-3])\\s*[ab]?")) {
       checks.add("place.hardinessZone", "\"" + zone + "\" is not a zone", "1a to 13b");
     }
   }
