@@ -32,17 +32,24 @@ import swineherd.units.UnreadableException;
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
     subcommands = {
       CheckCommand.class,
+      SignsCommand.class,
       FiguresCommand.class,
       WinterCommand.class,
       CalendarCommand.class,
+      SlaughterCommand.class,
+      TapeCommand.class,
       WhyCommand.class,
       CommandLine.HelpCommand.class
     })
 public final class Swineherd implements Runnable {
+  /** Commands that need the rules. */
+  private static final List<String> ADVISING =
+      List.of("check", "signs", "winter", "calendar", "slaughter");
+
   @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
-    if (!Collections.disjoint(List.of(args), List.of("check", "winter", "calendar"))) {
+    if (!Collections.disjoint(List.of(args), ADVISING)) {
       Advisor.prepare();
     }
     CommandLine line = commandLine();

@@ -39,6 +39,15 @@ public final class JsonReport {
 
   /** The whole report, indented. */
   public String render() {
+    try {
+      return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(tree()) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The whole report as a tree, to which more may be added. */
+  ObjectNode tree() {
     ObjectNode root = JSON.createObjectNode();
     root.put("checkedOn", checklist.file().setup().checkOn().toString());
     root.put("name", checklist.file().setup().name());
@@ -80,11 +89,7 @@ public final class JsonReport {
       node.put("message", problem.message());
       node.put("accepted", problem.accepted());
     }
-    try {
-      return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return root;
   }
 
   /** Writes one item into a node. */
@@ -119,11 +124,21 @@ public final class JsonReport {
     sum.put("score", item.rank().score());
     node.put("referral", key(item.referral()));
     node.put("caution", wording.fill(card.caution(), advice));
+    more(node, "ready", wording.fill(card.ready(), advice));
+    more(node, "atRisk", wording.fill(card.atRisk(), advice));
+    more(node, "meat", wording.fill(card.meat(), advice));
     node.put("evidence", key(card.evidence()));
     ArrayNode sources = node.putArray("sources");
     card.sources().forEach(k -> sources.add(TextReport.source(k)));
     ArrayNode through = node.putArray("rules");
     item.through().forEach(through::add);
+  }
+
+  /** Fields that only some items have. */
+  private static void more(ObjectNode node, String name, String text) {
+    if (text != null) {
+      node.put(name, text);
+    }
   }
 
   private static void figures(ArrayNode figures, Advice advice) {
@@ -151,7 +166,7 @@ public final class JsonReport {
     }
   }
 
-  private static String key(Enum<?> constant) {
+  static String key(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -89,7 +89,7 @@ public final class TextReport {
         + " on it.";
   }
 
-  private void item(Lines lines, int number, Item item) {
+  void item(Lines lines, int number, Item item) {
     Card card = item.card();
     lines.add("%2d  ".formatted(number), wording.fill(card.heading(), item.advice()));
     lines.add("    When     ", "             ", when(item));
@@ -102,6 +102,9 @@ public final class TextReport {
     if (card.caution() != null) {
       lines.add("    Careful  ", "             ", wording.fill(card.caution(), item.advice()));
     }
+    more(lines, "    Ready    ", wording.fill(card.ready(), item.advice()));
+    more(lines, "    At risk  ", wording.fill(card.atRisk(), item.advice()));
+    more(lines, "    Meat     ", wording.fill(card.meat(), item.advice()));
     if (card.referral() != Referral.NONE) {
       lines.add("    Call     ", "             ", card.referral().words());
     }
@@ -115,6 +118,12 @@ public final class TextReport {
               + card.consequence().words()
               + " x likelihood x how soon)  "
               + item.id());
+    }
+  }
+
+  private static void more(Lines lines, String label, String text) {
+    if (text != null) {
+      lines.add(label, "             ", text);
     }
   }
 

@@ -4,7 +4,9 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import swineherd.units.Dimension;
 
 /**
@@ -108,6 +110,29 @@ public record Question(
   @JsonIgnore
   public String key() {
     return keyOf(path);
+  }
+
+  /** The key of the choice that a keeper's words name; case and hyphens do not matter. */
+  public Optional<String> choice(String words) {
+    String wanted = plain(words);
+    for (Map.Entry<String, String> choice : choices.entrySet()) {
+      String key = choice.getKey();
+      if (plain(key).equals(wanted)
+          || plain(choice.getValue()).equals(wanted)
+          || also.getOrDefault(key, List.of()).stream().anyMatch(w -> plain(w).equals(wanted))) {
+        return Optional.of(key);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String plain(String words) {
+    return words
+        .toLowerCase(Locale.ROOT)
+        .replace('_', ' ')
+        .replace('-', ' ')
+        .strip()
+        .replaceAll("\\s+", " ");
   }
 
   /**

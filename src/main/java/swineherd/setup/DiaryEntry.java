@@ -2,6 +2,7 @@ package swineherd.setup;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
+import java.util.List;
 
 /**
  * One dated entry of the diary.
@@ -12,9 +13,13 @@ import java.time.LocalDate;
  * @param pigs name of the group
  * @param did what was done
  * @param weight mean live weight found, kg each
+ * @param girth readings of the heart girth of one usual pig, m
+ * @param length readings of its length, from between the ears to the root of the tail, m
  * @param active active ingredient given
  * @param route how it was given
  * @param withdrawal meat withdrawal on the label, days
+ * @param offLabel whether it was given other than the pack says
+ * @param vetWithdrawal meat withdrawal that a vet gave in writing, days
  * @param pen pen they were moved to
  * @param note anything to remember
  */
@@ -23,11 +28,20 @@ public record DiaryEntry(
     String pigs,
     Did did,
     Double weight,
+    List<Double> girth,
+    List<Double> length,
     String active,
     Route route,
     Double withdrawal,
+    Boolean offLabel,
+    Double vetWithdrawal,
     String pen,
     String note) {
+
+  public DiaryEntry {
+    girth = girth == null ? List.of() : List.copyOf(girth);
+    length = length == null ? List.of() : List.copyOf(length);
+  }
 
   /** What was done. */
   public enum Did {

@@ -95,6 +95,34 @@ public final class SetupReader {
     return new SetupFile(file.file(), setup, answers, tree, file.unusual());
   }
 
+  /** Adds a member to a list, read by the catalogue like those of the file. */
+  @SuppressWarnings("unchecked") // the reader makes sections as maps of this kind
+  static SetupFile add(SetupFile file, String list, Map<String, String> words) {
+    Map<String, Object> tree = copy(file.tree());
+    List<Object> members = (List<Object>) tree.computeIfAbsent(list, l -> new ArrayList<>());
+    // the members that are there stand before it, empty, so that its path comes out right
+    List<Node> items = new ArrayList<>();
+    members.forEach(m -> items.add(new Node.Fields(0, 0, Map.of())));
+    Map<String, Node.Field> fields = new LinkedHashMap<>();
+    words.forEach(
+        (name, said) -> fields.put(name, new Node.Field(0, 0, new Node.Scalar(0, 0, said))));
+    items.add(new Node.Fields(0, 0, fields));
+    List<Problem> problems = new ArrayList<>();
+    List<Problem> unusual = new ArrayList<>(file.unusual());
+    AnswerReader reader = new AnswerReader(Rulebook.questions(), problems, unusual);
+    Node.Field member = new Node.Field(0, 0, new Node.Items(0, 0, items));
+    Map<String, Object> read = reader.read(new Node.Fields(0, 0, Map.of(list, member)));
+    members.add(((List<Object>) read.get(list)).get(members.size()));
+    Map<String, Answer> answers = new LinkedHashMap<>(file.answers());
+    answers.putAll(reader.answers());
+    Setup setup = RecordReader.read(Setup.class, tree);
+    SetupChecks.check(setup, answers, problems);
+    if (!problems.isEmpty()) {
+      throw new BadSetupException(file.file(), problems);
+    }
+    return new SetupFile(file.file(), setup, answers, tree, List.copyOf(unusual));
+  }
+
   private static Map<String, Object> copy(Map<?, ?> fields) {
     Map<String, Object> copy = new LinkedHashMap<>();
     fields.forEach((name, value) -> copy.put((String) name, copyOf(value)));
