@@ -6,12 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import swineherd.figures.OutsideDomainException;
 import swineherd.figures.Transport;
+import swineherd.setup.Group;
 import swineherd.setup.Setup;
 
 /**
  * A journey in the warm months on which it may be too hot for pigs of that weight. There is one for
- * each group that is to come, and for each that goes within three months; only where it is known
- * how warm the hottest month is.
+ * each group that is to come, and for each that goes to be slaughtered elsewhere within three
+ * months; only where it is known how warm the hottest month is.
  *
  * @param pigs name of the group
  * @param home whether they come; they go otherwise
@@ -50,7 +51,9 @@ public record HotHaul(
     }
     Whereabouts whereabouts = new Whereabouts(setup);
     for (Stay stay : Stay.of(setup, courses)) {
-      boolean leaves = stay.course() != null || stay.group().slaughterOn() != null;
+      boolean leaves =
+          (stay.course() != null || stay.group().slaughterOn() != null)
+              && stay.group().slaughterAt() != Group.SlaughterAt.HOME;
       try {
         if (stay.group().arrives() != null && whereabouts.isComing(stay.group())) {
           add(of(setup, stay, true), all);
