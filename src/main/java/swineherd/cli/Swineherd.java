@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -41,7 +42,7 @@ public final class Swineherd implements Runnable {
   @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
-    if (List.of(args).contains("check")) {
+    if (Stream.of(args).anyMatch(List.of("check", "recheck", "note")::contains)) {
       Advisor.prepare();
     }
     CommandLine line = commandLine();

@@ -29,7 +29,8 @@ import swineherd.units.Quantity;
  * @param rests one sentence on how good the evidence is, where there is something to say
  * @param standsFor items that may come to apply once an unknown answer is known; this one says what
  *     depends on it
- * @param again after how long it is to be done again once it was ticked off; null for a year
+ * @param again after how long it is to be done again once it was ticked off, or {@link
+ *     #UNTIL_ANSWERED}; null for a year
  * @param formerly ids under which it was known before
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -50,6 +51,9 @@ public record Card(
     List<String> standsFor,
     String again,
     List<String> formerly) {
+
+  /** Ticked off or not, it stays until the answer it asks for is given. */
+  public static final String UNTIL_ANSWERED = "until answered";
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]\\w*)\\}");
 
@@ -75,7 +79,9 @@ public record Card(
    * @throws swineherd.units.UnreadableException if {@link #again} is no length of time
    */
   public int againDays() {
-    return again == null ? 365 : (int) Math.round(Quantity.parse(again, Dimension.TIME));
+    return again == null || again.equals(UNTIL_ANSWERED)
+        ? 365
+        : (int) Math.round(Quantity.parse(again, Dimension.TIME));
   }
 
   /** The part of the id before the dot. */

@@ -2,6 +2,7 @@ package swineherd.setup;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
+import java.util.Objects;
 
 /**
  * One dated entry of the diary.
@@ -32,6 +33,14 @@ public record DiaryEntry(
     String item,
     Integer count,
     String note) {
+
+  /**
+   * Whether it tells that these pigs are there. An item that was done does not: much is done before
+   * they come.
+   */
+  public boolean tellsOf(String name) {
+    return did != Did.DONE && Objects.equals(pigs, name);
+  }
 
   /** What was done. */
   public enum Did {
