@@ -119,7 +119,7 @@ public final class Conversation {
         Phrases.wrapped(
             "Answer as you would say it: 12 by 30 ft, half an acre, about 35 pounds, April 10."
                 + " Enter leaves a question; don't know, back, stop and ? are always understood."));
-    groupsAsked = draft.file().setup().pigs().size() > 1;
+    groupsAsked = first.next() == null || draft.file().setup().pigs().size() > 1;
   }
 
   private void goodbye() {
@@ -136,8 +136,8 @@ public final class Conversation {
                   + (refused == 1 ? "one line." : refused + " lines.")));
     }
     talk.say("All is kept in " + file + ".");
-    talk.say(Phrases.wrapped("  go on:     ", "swineherd ask " + file));
-    talk.say(Phrases.wrapped("  the list:  ", "swineherd check " + file));
+    talk.say(Phrases.wrapped("  go on:     ", "./swineherd ask " + file));
+    talk.say(Phrases.wrapped("  the list:  ", "./swineherd check " + file));
   }
 
   // ------------------------------------------------------------------------------- one question

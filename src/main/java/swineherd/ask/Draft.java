@@ -25,7 +25,7 @@ import swineherd.setup.SetupText;
 final class Draft {
   private static final String HEADER =
       """
-      # What you said about your pigs. Change it with "swineherd ask", or by hand; "swineherd check"
+      # What you said about your pigs. Change it with ./swineherd ask, or by hand; ./swineherd check
       # makes the list of it. What is left out or unknown is never taken for good news.
       """;
 

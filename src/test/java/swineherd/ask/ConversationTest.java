@@ -119,6 +119,10 @@ class ConversationTest {
     assertThat(setup.setup().pigs().get(0).arrives()).isEqualTo(LocalDate.of(2027, 4, 24));
     assertThat(script.shown()).contains(" 1  ", "things to do", "\n 7  ", "more    ");
     assertThat(script.shown().lines()).allMatch(l -> l.length() <= 80);
+    String end = script.shown().substring(script.shown().indexOf("other pigs"));
+    assertThat(end.substring(0, end.indexOf("What next")).lines())
+        .as("the list and what may come next, on a small screen")
+        .hasSizeLessThanOrEqualTo(24);
   }
 
   @Test
@@ -311,9 +315,9 @@ class ConversationTest {
   @Test
   void a_topic_is_gone_to_by_its_name_and_then_the_rest_goes_on() throws IOException {
     Path file = file("units: metric\n");
-    String shown = type(file, "keeper", "y", "y", "n", "n", "n", "spain", "stop");
-    assertThat(shown).contains("Are these your first pigs?", "In which country");
-    assertThat(read(file).setup().keeper().registered()).isFalse();
+    String shown = type(file, "name", "Tor", "spain", "stop");
+    assertThat(shown).contains("What do you call this place", "In which country");
+    assertThat(read(file).setup().name()).isEqualTo("Tor");
     assertThat(read(file).setup().place().country().key()).isEqualTo("spain");
   }
 
