@@ -6,9 +6,8 @@ import swineherd.advice.Checklist;
 import swineherd.advice.Item;
 import swineherd.compare.Matters;
 import swineherd.rulebook.Stage;
-import swineherd.units.Dates;
 
-/** A checklist in a line or two for each item: what, and by when. */
+/** A checklist in a line or two for each item; the order is that of the whole list. */
 public final class ShortList {
   private ShortList() {}
 
@@ -26,19 +25,12 @@ public final class ShortList {
     for (int i = 0; i < Math.min(most, items.size()); i++) {
       Item item = items.get(i);
       String heading = wording.fill(item.card().heading(), item.advice());
-      lines.add(wrapped("%2d  ".formatted(i + 1), heading.strip() + when(item)));
+      lines.add(wrapped("%2d  ".formatted(i + 1), item.stage() == Stage.NOW ? heading.strip() + " (now)" : heading));
     }
     if (items.size() > most) {
       lines.add("    and " + Wording.counted(items.size() - most, "more", "more") + ".");
     }
     return lines;
-  }
-
-  private static String when(Item item) {
-    if (item.stage() == Stage.NOW && item.rank().soon() >= 2) {
-      return " (now)";
-    }
-    return item.due() == null ? "" : " (by " + Dates.words(item.due()) + ")";
   }
 
   /** The questions that matter, a line each. */
