@@ -25,7 +25,7 @@ final class Outcome {
   List<String> lines() {
     Checklist checklist = Advisor.advise(draft.file(), KnowledgeBase.shipped());
     List<String> lines = new ArrayList<>(ShortList.of(checklist, ITEMS));
-    List<String> open = ShortList.open(Matters.resting(checklist).stream().limit(OPEN).toList());
+    List<String> open = ShortList.open(matters(checklist, 1_000).stream().limit(OPEN).toList());
     if (!open.isEmpty()) {
       lines.add("");
       lines.add("Not yet known, and it matters:");
@@ -37,11 +37,15 @@ final class Outcome {
   /** Where the open questions stand that would move the list farthest. */
   List<String> telling(int most) {
     Checklist checklist = Advisor.advise(draft.file(), KnowledgeBase.shipped());
-    return Matters.of(checklist, KnowledgeBase.shipped(), LONGEST_MILLISECONDS).stream()
+    return matters(checklist, LONGEST_MILLISECONDS).stream()
         .map(matter -> matter.question().path())
         .filter(path -> path.contains(".")) // what the whole is called moves nothing
         .filter(path -> draft.said(path) == null && Asked.at(path).applies(draft))
         .limit(most)
         .toList();
+  }
+
+  private static List<Matters.Matter> matters(Checklist checklist, long milliseconds) {
+    return Matters.of(checklist, KnowledgeBase.shipped(), milliseconds).all();
   }
 }

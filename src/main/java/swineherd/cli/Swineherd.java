@@ -33,18 +33,28 @@ import swineherd.units.UnreadableException;
     subcommands = {
       AskCommand.class,
       CheckCommand.class,
+      SignsCommand.class,
+      NoteCommand.class,
+      RecheckCommand.class,
+      RemedyCommand.class,
       FiguresCommand.class,
       WinterCommand.class,
       CalendarCommand.class,
+      SlaughterCommand.class,
+      TapeCommand.class,
       WhyCommand.class,
       SchemaCommand.class,
       CommandLine.HelpCommand.class
     })
 public final class Swineherd implements Runnable {
+  /** Commands that need the rules. */
+  private static final List<String> ADVISING =
+      List.of("check", "signs", "recheck", "remedy", "winter", "calendar", "slaughter");
+
   @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
-    if (!Collections.disjoint(List.of(args), List.of("check", "winter", "calendar"))) {
+    if (!Collections.disjoint(List.of(args), ADVISING)) {
       Advisor.prepare();
     }
     CommandLine line = commandLine();

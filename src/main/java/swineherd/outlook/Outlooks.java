@@ -34,6 +34,7 @@ public final class Outlooks {
     all.addAll(TurnOut.of(setup, courses));
     all.addAll(SummerHeat.of(setup, courses));
     all.addAll(SunSigns.of(setup));
+    all.addAll(Watched.of(setup, courses));
     all.addAll(TaintRisk.of(setup, courses));
     all.addAll(LateCastration.of(setup, courses));
     all.addAll(TaintVaccine.of(setup, courses));
@@ -43,6 +44,9 @@ public final class Outlooks {
     all.addAll(WaterTested.of(setup));
     all.addAll(Fences.of(setup, courses));
     all.addAll(Treated.of(setup, courses));
+    all.addAll(Died.of(setup));
+    all.addAll(LastWeight.of(setup, courses));
+    all.addAll(OnTheMove.of(setup));
     all.addAll(WormTest.of(setup, courses));
     all.addAll(WormGround.of(setup));
     all.addAll(WormArrival.of(setup));
@@ -78,6 +82,10 @@ public final class Outlooks {
     all.addAll(HotHouse.of(setup, courses));
     all.addAll(HotHut.of(setup, all));
     all.addAll(TailCauses.of(setup, courses, all));
+    all.addAll(HaulToSlaughter.of(setup, courses));
+    all.addAll(SlaughterReadiness.of(setup, courses, all));
+    all.addAll(HomeKill.of(setup));
+    all.addAll(MeatYield.of(setup, courses));
     return List.copyOf(all);
   }
 }

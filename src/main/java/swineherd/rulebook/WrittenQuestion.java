@@ -12,6 +12,7 @@ import swineherd.units.Quantity;
 record WrittenQuestion(
     String path,
     String label,
+    Question.Change change,
     String ask,
     String help,
     Question.Kind kind,
@@ -55,6 +56,7 @@ record WrittenQuestion(
     return new Question(
         path,
         label,
+        change,
         ask,
         help,
         kind,

@@ -36,6 +36,10 @@ import java.time.LocalDate;
  * @param targetWeight live weight at which they should go, kg
  * @param slaughterOn day on which they should go
  * @param booked whether that day is booked
+ * @param slaughterAt where they will be slaughtered
+ * @param cooler whether a cooler is named for a slaughter at home
+ * @param meatFor for whom the meat is
+ * @param forecast highest temperature forecast for the day they go, degC
  */
 public record Group(
     String name,
@@ -65,7 +69,11 @@ public record Group(
     LocalDate countedOn,
     Double targetWeight,
     LocalDate slaughterOn,
-    Boolean booked) {
+    Boolean booked,
+    SlaughterAt slaughterAt,
+    Boolean cooler,
+    MeatFor meatFor,
+    Double forecast) {
 
   /** Males, gilts or both. */
   public enum Sex {
@@ -156,5 +164,25 @@ public record Group(
     POSITIVE,
     @JsonProperty("none")
     NONE
+  }
+
+  /** Where pigs are slaughtered. */
+  public enum SlaughterAt {
+    @JsonProperty("abattoir")
+    ABATTOIR,
+    @JsonProperty("home")
+    HOME
+  }
+
+  /** For whom the meat is. */
+  public enum MeatFor {
+    @JsonProperty("own")
+    OWN,
+    @JsonProperty("given")
+    GIVEN,
+    @JsonProperty("sold")
+    SOLD,
+    @JsonProperty("sold-live")
+    SOLD_LIVE
   }
 }

@@ -58,6 +58,14 @@ public enum Dimension {
       u("fl oz", 0.0295735295625, "fluid ounce", "fluid ounces"),
       u("imp gal", 4.54609, "imperial gallon", "imperial gallons"),
       u("cu ft", 28.316846592, "ft³", "cubic feet")),
+  /** Inside room of a freezer or bin, which US readers count in cubic feet, not gallons. */
+  @JsonProperty("capacity")
+  CAPACITY(
+      "L",
+      "200 L or 7 cu ft",
+      u("L", 1, "litre", "litres", "liter", "liters"),
+      u("m3", 1000, "m³"),
+      u("cu ft", 28.316846592, "ft³", "cubic feet")),
   @JsonProperty("temperature")
   TEMPERATURE(
       "C",
@@ -155,6 +163,7 @@ public enum Dimension {
       case LENGTH -> "ft";
       case AREA -> "sq ft";
       case VOLUME -> "gal";
+      case CAPACITY -> "cu ft";
       case TEMPERATURE -> "F";
       default -> null;
     };
