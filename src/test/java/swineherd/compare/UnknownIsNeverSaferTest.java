@@ -45,7 +45,8 @@ class UnknownIsNeverSaferTest {
               Map.entry("pigs.slaughterOn", "left out, there is no day yet"),
               Map.entry("pigs.targetWeight", "left out, the usual of the breed, a little more"),
               Map.entry("pens.shelter.heatLamp", "left out, none is used"),
-              Map.entry("pigs.breed", "left out, the middle of all; other sizes do not go together"),
+              Map.entry(
+                  "pigs.breed", "left out, the middle of all; other sizes do not go together"),
               Map.entry("pigs.skin", "left out, that of the breed"),
               Map.entry("pigs.arrives", "another day is another meeting of groups")));
 
@@ -111,7 +112,8 @@ class UnknownIsNeverSaferTest {
 
   @Test
   void exceptions_name_questions_and_cards_that_are_there() {
-    assertThat(Rulebook.questions()).containsKeys(BLANK_IS_AN_ANSWER.keySet().toArray(String[]::new));
+    assertThat(Rulebook.questions())
+        .containsKeys(BLANK_IS_AN_ANSWER.keySet().toArray(String[]::new));
     for (String open : OPEN) {
       String[] parts = open.split(" -> ");
       assertThat(Rulebook.questions()).containsKey(parts[0]);
