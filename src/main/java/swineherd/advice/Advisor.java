@@ -2,6 +2,7 @@ package swineherd.advice;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.IdentityHashMap;
@@ -46,11 +47,17 @@ public final class Advisor {
   }
 
   /**
-   * Loads the rules in the background, so that they are there when the setup has been read. May be
-   * left out; a fault is told by {@link #advise} all the same.
+   * Loads rules and cards in the background, so that they are there when the setup has been read.
+   * May be left out; a fault is told by {@link #advise} all the same.
    */
   public static void prepare() {
-    Thread loading = new Thread(KnowledgeBase::shipped, "rules");
+    Thread loading =
+        new Thread(
+            () -> {
+              KnowledgeBase.shipped();
+              Rulebook.cards();
+            },
+            "rules");
     loading.setDaemon(true);
     loading.setUncaughtExceptionHandler((thread, fault) -> {});
     loading.start();
@@ -120,12 +127,14 @@ public final class Advisor {
         Comparator.comparing(Item::rank, Rank.HIGHEST_FIRST)
             .thenComparing(Item::id)
             .thenComparing(i -> i.advice().about()));
+    List<TickedOff> tickedOff = TickedOff.takeFrom(items, file.setup());
     inOrder.sort(
         Comparator.comparing((Checklist.InOrder o) -> o.card().id())
             .thenComparing(o -> o.advice().about()));
     return new Checklist(
         file,
         List.copyOf(items),
+        tickedOff,
         List.copyOf(inOrder),
         unanswered,
         outlooks,
@@ -136,7 +145,7 @@ public final class Advisor {
     Map<String, Item.Because> because = new LinkedHashMap<>();
     Set<String> through = new LinkedHashSet<>();
     Deque<Object> open = new ArrayDeque<>(List.of(advice));
-    Set<Object> seen = new LinkedHashSet<>();
+    Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     while (!open.isEmpty()) {
       Object conclusion = open.removeFirst();
       if (!seen.add(conclusion)) {

@@ -22,7 +22,10 @@ import swineherd.setup.SetupFile;
     name = "check",
     mixinStandardHelpOptions = true,
     header = "Check a setup and print what to do, the strongest first.",
-    description = "Reads a setup in YAML or JSON. See scenarios/ for examples.")
+    description = {
+      "Reads a setup in YAML or JSON. See scenarios/ for examples.",
+      "Writes nothing, unless told to with --record."
+    })
 final class CheckCommand implements Callable<Integer> {
   /** Two cores with nothing else to do take half a second; a busy machine gets longer. */
   private static final long MOMENT = 3_000;
@@ -56,6 +59,11 @@ final class CheckCommand implements Callable<Integer> {
               + " of each are tried out, and of two at once where they are read together.")
   private boolean onlyMatters;
 
+  @Option(
+      names = "--record",
+      description = "Add this check to FILE.checks, for recheck to compare with.")
+  private boolean record;
+
   @Override
   public Integer call() {
     SetupFile setup = argument.read();
@@ -83,6 +91,9 @@ final class CheckCommand implements Callable<Integer> {
               : new MarkdownReport(checklist, matters, all, showRank).render());
     }
     out.flush();
+    if (record) {
+      Recording.record(spec, argument.file(), setup.setup().checkOn());
+    }
     return 0;
   }
 }

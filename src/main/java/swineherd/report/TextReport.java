@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import swineherd.advice.Checklist;
 import swineherd.advice.Item;
+import swineherd.advice.TickedOff;
 import swineherd.advice.Unanswered;
 import swineherd.compare.Matters;
 import swineherd.rulebook.Card;
@@ -59,6 +60,7 @@ public final class TextReport {
       item(lines, number++, item);
     }
     inOrder(lines);
+    tickedOff(lines);
     unusual(lines);
     StringBuilder out = new StringBuilder();
     for (String line : lines.toString().split("\n", -1)) {
@@ -129,7 +131,7 @@ public final class TextReport {
         + (about.isEmpty() ? "" : " (" + about + ")");
   }
 
-  private void item(Lines lines, int number, Item item) {
+  void item(Lines lines, int number, Item item) {
     Card card = item.card();
     lines.add("%2d  ".formatted(number), wording.fill(card.heading(), item.advice()));
     lines.add("    When     ", "             ", when(item));
@@ -142,6 +144,9 @@ public final class TextReport {
     if (card.caution() != null) {
       lines.add("    Careful  ", "             ", wording.fill(card.caution(), item.advice()));
     }
+    more(lines, "    Ready    ", wording.fill(card.ready(), item.advice()));
+    more(lines, "    At risk  ", wording.fill(card.atRisk(), item.advice()));
+    more(lines, "    Meat     ", wording.fill(card.meat(), item.advice()));
     if (card.referral() != Referral.NONE) {
       lines.add("    Call     ", "             ", card.referral().words());
     }
@@ -155,6 +160,12 @@ public final class TextReport {
               + card.consequence().words()
               + " x likelihood x how soon)  "
               + item.id());
+    }
+  }
+
+  private static void more(Lines lines, String label, String text) {
+    if (text != null) {
+      lines.add(label, "             ", text);
     }
   }
 
@@ -227,6 +238,33 @@ public final class TextReport {
               .collect(Collectors.joining(", "));
       lines.add("", "In order, as far as told: " + topics + " (say --all to see what).");
     }
+  }
+
+  private void tickedOff(Lines lines) {
+    if (checklist.tickedOff().isEmpty()) {
+      return;
+    }
+    if (all) {
+      lines.gap().add("", "Ticked off in the diary");
+      checklist.tickedOff().forEach(off -> lines.add("    ", tickedOff(off, wording)));
+    } else {
+      int count = checklist.tickedOff().size();
+      lines.add(
+          "",
+          Wording.capital(Wording.counted(count, "item is", "items are"))
+              + " ticked off in the diary (say --all to see "
+              + (count == 1 ? "it)." : "them)."));
+    }
+  }
+
+  /** {@code 12 May 2027: Put up shade. On the list again from 12 May 2028.} */
+  static String tickedOff(TickedOff off, Wording wording) {
+    return Dates.words(off.on())
+        + ": "
+        + wording.fill(off.item().card().heading(), off.item().advice())
+        + " On the list again from "
+        + Dates.words(off.again())
+        + ".";
   }
 
   private void unusual(Lines lines) {

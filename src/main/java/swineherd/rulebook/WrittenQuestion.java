@@ -22,7 +22,9 @@ record WrittenQuestion(
     Map<String, String> choices,
     String choicesFrom,
     Map<String, List<String>> also,
-    Map<String, List<String>> when) {
+    Map<String, List<String>> when,
+    boolean first,
+    boolean past) {
 
   /**
    * The question with its limits read and the choices of its table filled in.
@@ -64,7 +66,9 @@ record WrittenQuestion(
         words,
         choicesFrom,
         others,
-        when);
+        when,
+        first,
+        past);
   }
 
   private List<Double> limits(List<String> written) {

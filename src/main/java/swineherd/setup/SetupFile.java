@@ -41,4 +41,15 @@ public record SetupFile(
   public SetupFile with(Map<String, Object> changes) {
     return SetupReader.change(this, changes);
   }
+
+  /**
+   * The same setup with one more sign, diary entry or the like.
+   *
+   * @param list the list it is added to: {@code signs}
+   * @param words its answers by their names, as a keeper writes them: {@code temperature -> "41 C"}
+   * @throws BadSetupException if one of them cannot be read, or does not go with the others
+   */
+  public SetupFile and(String list, Map<String, String> words) {
+    return SetupReader.add(this, list, words);
+  }
 }

@@ -95,6 +95,7 @@ public final class Display {
       }
       case AREA -> us ? (size < ACRE / 2 ? "sq ft" : "ac") : (size < 10_000 ? "m2" : "ha");
       case VOLUME -> us ? (size < 1 ? "fl oz" : "gal") : (size < 1 ? "ml" : "L");
+      case CAPACITY -> us ? "cu ft" : "L";
       case FLOW -> us ? "cup/min" : "L/min";
       case TEMPERATURE -> us ? "F" : "C";
       case TIME -> size <= 60 ? "d" : size <= 400 ? "wk" : size < 720 ? "month" : "year";
