@@ -31,20 +31,25 @@ import swineherd.units.UnreadableException;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
     subcommands = {
+      AskCommand.class,
       CheckCommand.class,
       SignsCommand.class,
+      NoteCommand.class,
+      RecheckCommand.class,
+      RemedyCommand.class,
       FiguresCommand.class,
       WinterCommand.class,
       CalendarCommand.class,
       SlaughterCommand.class,
       TapeCommand.class,
       WhyCommand.class,
+      SchemaCommand.class,
       CommandLine.HelpCommand.class
     })
 public final class Swineherd implements Runnable {
   /** Commands that need the rules. */
   private static final List<String> ADVISING =
-      List.of("check", "signs", "winter", "calendar", "slaughter");
+      List.of("check", "signs", "note", "recheck", "remedy", "winter", "calendar", "slaughter");
 
   @Spec private CommandSpec spec;
 

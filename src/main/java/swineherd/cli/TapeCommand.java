@@ -99,7 +99,9 @@ final class TapeCommand implements Callable<Integer> {
     } catch (OutsideDomainException e) {
       throw refused(TapeReport.refusal(e.getMessage()));
     }
-    TapeReport report = new TapeReport(taping, Dimension.LENGTH.isUs(girths.get(0)));
+    TapeReport report =
+        new TapeReport(
+            taping, file == null ? null : file.toString(), Dimension.LENGTH.isUs(girths.get(0)));
     PrintWriter out = spec.commandLine().getOut();
     out.print(
         switch (format) {

@@ -10,6 +10,7 @@ import swineherd.figures.TapeWeight.PigType;
 import swineherd.figures.Weighing;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.Group;
+import swineherd.setup.Setup;
 
 /**
  * The live weight that an entry of the diary gives: as it was written, or else from the readings of
@@ -46,6 +47,17 @@ public final class DiaryWeight {
     } catch (OutsideDomainException e) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * Live weight that an entry gives, kg; empty if none, or if the tape is no use for such a pig.
+   */
+  public static Optional<Double> kg(DiaryEntry entry, Setup setup) {
+    return setup
+        .group(entry.pigs())
+        .filter(group -> isOf(entry, group))
+        .flatMap(group -> maybe(entry, group))
+        .map(KnownWeight::kg);
   }
 
   /**

@@ -44,6 +44,9 @@ public final class Outlooks {
     all.addAll(WaterTested.of(setup));
     all.addAll(Fences.of(setup, courses));
     all.addAll(Treated.of(setup, courses));
+    all.addAll(Died.of(setup));
+    all.addAll(LastWeight.of(setup, courses));
+    all.addAll(OnTheMove.of(setup));
     all.addAll(WormTest.of(setup, courses));
     all.addAll(WormGround.of(setup));
     all.addAll(WormArrival.of(setup));

@@ -87,6 +87,8 @@ public record Taping(
             null,
             null,
             null,
+            null,
+            null,
             null));
     Setup with =
         new Setup(

@@ -4,12 +4,15 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import swineherd.advice.Advice;
 import swineherd.advice.Checklist;
 import swineherd.advice.Item;
+import swineherd.advice.TickedOff;
 import swineherd.advice.Unanswered;
 import swineherd.advice.Value;
 import swineherd.compare.Matters;
@@ -29,7 +32,8 @@ public final class JsonReport {
   private final Wording wording;
 
   /**
-   * @param matters the unanswered questions that matter, the one that matters most first
+   * @param matters the unanswered questions that matter, the one that matters most first; pairs
+   *     stand under {@code together}
    */
   public JsonReport(Checklist checklist, List<Matters.Matter> matters) {
     this.checklist = checklist;
@@ -63,23 +67,38 @@ public final class JsonReport {
       node.put("heading", wording.fill(entry.card().heading(), entry.advice()));
       figures(node.putArray("figures"), entry.advice());
     }
+    ArrayNode tickedOff = root.putArray("tickedOff");
+    for (TickedOff off : checklist.tickedOff()) {
+      ObjectNode node = tickedOff.addObject();
+      node.put("id", off.item().id());
+      node.put("about", off.item().advice().about());
+      node.put("heading", wording.fill(off.item().card().heading(), off.item().advice()));
+      node.put("on", off.on().toString());
+      node.put("again", off.again().toString());
+    }
     ArrayNode unanswered = root.putArray("unanswered");
+    Set<String> moving = new HashSet<>();
+    ArrayNode together = JSON.createArrayNode();
     for (Matters.Matter matter : matters) {
-      ObjectNode node = unanswered.addObject();
-      node.put("path", matter.question().path());
-      node.put("question", Rulebook.questions().get(matter.question().question()).ask());
+      ObjectNode node = (matter.with() == null ? unanswered : together).addObject();
+      question(node, matter.question());
+      if (matter.with() == null) {
+        moving.add(matter.question().path());
+      } else {
+        question(node.putObject("with"), matter.with());
+      }
       node.put("moves", matter.moves());
       node.put("by", Math.round(matter.by() * 10) / 10.0);
       matter.items().forEach(node.putArray("items")::add);
     }
     for (Unanswered question : checklist.unanswered()) {
-      if (matters.stream().noneMatch(m -> m.question().equals(question))) {
+      if (!moving.contains(question.path())) {
         ObjectNode node = unanswered.addObject();
-        node.put("path", question.path());
-        node.put("question", Rulebook.questions().get(question.question()).ask());
+        question(node, question);
         node.put("moves", 0);
       }
     }
+    root.set("together", together);
     root.putObject("figures");
     ArrayNode problems = root.putArray("problems");
     for (Problem problem : checklist.file().unusual()) {
@@ -90,6 +109,11 @@ public final class JsonReport {
       node.put("accepted", problem.accepted());
     }
     return root;
+  }
+
+  private static void question(ObjectNode node, Unanswered question) {
+    node.put("path", question.path());
+    node.put("question", Rulebook.questions().get(question.question()).ask());
   }
 
   /** Writes one item into a node. */

@@ -49,6 +49,14 @@ public final class MarkdownReport {
                       .append(escape(wording.fill(o.card().heading(), o.advice())))
                       .append('\n'));
     }
+    if (all && !checklist.tickedOff().isEmpty()) {
+      out.append("\n## Ticked off in the diary\n\n");
+      checklist
+          .tickedOff()
+          .forEach(
+              off ->
+                  out.append("- ").append(escape(TextReport.tickedOff(off, wording))).append('\n'));
+    }
     if (!checklist.file().unusual().isEmpty()) {
       out.append("\n## Please look again\n\n");
       for (Problem problem : checklist.file().unusual()) {

@@ -32,6 +32,7 @@ public final class SignsReport {
             FollowUps.signItems(checklist),
             List.of(),
             List.of(),
+            List.of(),
             checklist.outlooks(),
             Set.copyOf(checklist.fired()));
     this.followUps = followUps;

@@ -37,13 +37,16 @@ public final class TapeReport {
       "Never work out a dose from it: the vet and the label say how a pig is weighed for that.";
 
   private final Taping taping;
+  private final String file;
   private final boolean us;
 
   /**
+   * @param file the setup file, so that the command that notes it can be told; null if none
    * @param us whether the line for the diary is in inches, as it was typed
    */
-  public TapeReport(Taping taping, boolean us) {
+  public TapeReport(Taping taping, String file, boolean us) {
     this.taping = taping;
+    this.file = file;
     this.us = us;
   }
 
@@ -58,6 +61,9 @@ public final class TapeReport {
     cautions().forEach(caution -> lines.add("  ", caution));
     lines.gap().add("", "For the diary, under diary:");
     lines.line("  " + diaryLine());
+    if (file != null && taping.girths().size() == 1 && taping.lengths().size() <= 1) {
+      lines.line("or: " + command());
+    }
     if (taping.pigs() != null) {
       lines.gap();
       finish().forEach(line -> lines.add("", "  ", line));
@@ -209,6 +215,21 @@ public final class TapeReport {
       line.append(", length: ").append(lengths(taping.lengths()));
     }
     return line.append("}").toString();
+  }
+
+  private String command() {
+    String length =
+        taping.lengths().isEmpty() ? "" : " --length \"" + lengths(taping.lengths()) + "\"";
+    return "swineherd note "
+        + file
+        + " taped \""
+        + taping.pigs()
+        + "\" --girth \""
+        + lengths(taping.girths())
+        + "\""
+        + length
+        + " --on "
+        + taping.on();
   }
 
   /** A name as YAML takes it inside braces. */

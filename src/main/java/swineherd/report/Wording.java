@@ -96,6 +96,10 @@ final class Wording {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
+  static String uncapital(String text) {
+    return text.isEmpty() ? text : Character.toLowerCase(text.charAt(0)) + text.substring(1);
+  }
+
   /** The answers an item rests on, in one line: {@code fence: electric; pigs there before: yes}. */
   static String said(Map<String, String> answers) {
     StringBuilder line = new StringBuilder();

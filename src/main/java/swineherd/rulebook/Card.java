@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import swineherd.units.Dimension;
+import swineherd.units.Quantity;
 
 /**
  * The wording of one rule, from {@code rules/TOPIC/TOPIC.yaml}. Placeholders in braces are filled
@@ -32,6 +34,8 @@ import java.util.regex.Pattern;
  *     depends on it
  * @param covers signs (keys of the table signs) that this item tells along with its own, so that
  *     they need none of their own; those that call for more than its referral keep theirs
+ * @param again after how long it is to be done again once it was ticked off, or {@link
+ *     #UNTIL_ANSWERED}; null for a year
  * @param formerly ids under which it was known before
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -54,7 +58,11 @@ public record Card(
     String rests,
     List<String> standsFor,
     List<String> covers,
+    String again,
     List<String> formerly) {
+
+  /** Ticked off or not, it stays until the answer it asks for is given. */
+  public static final String UNTIL_ANSWERED = "until answered";
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]\\w*)\\}");
 
@@ -73,6 +81,17 @@ public record Card(
     ITEM,
     @JsonProperty("in-order")
     IN_ORDER
+  }
+
+  /**
+   * After how many days it is to be done again once it was ticked off.
+   *
+   * @throws swineherd.units.UnreadableException if {@link #again} is no length of time
+   */
+  public int againDays() {
+    return again == null || again.equals(UNTIL_ANSWERED)
+        ? 365
+        : (int) Math.round(Quantity.parse(again, Dimension.TIME));
   }
 
   /** The part of the id before the dot. */

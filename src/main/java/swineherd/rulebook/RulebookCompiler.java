@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import swineherd.units.UnreadableException;
 
 /**
  * Checks the YAML and CSV under {@code rules/} and writes them as JSON for the program to load.
@@ -239,6 +240,11 @@ public final class RulebookCompiler {
       if (sources != null && !choicesOf("signs").containsKey(sign)) {
         faults.add(place + "covers " + sign + ", which is no row of the table signs");
       }
+    }
+    try {
+      card.againDays();
+    } catch (UnreadableException e) {
+      faults.add(place + "again: " + e.getMessage());
     }
     for (String source : card.sources()) {
       if (sources != null && !sources.contains(source)) {

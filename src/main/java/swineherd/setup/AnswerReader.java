@@ -22,11 +22,11 @@ import swineherd.units.UnreadableException;
  * a problem, what is gets its value in SI units.
  */
 final class AnswerReader {
-  private static final Set<String> UNKNOWN =
+  static final Set<String> UNKNOWN =
       Set.of("", "unknown", "?", "don't know", "dont know", "not known", "null", "~");
-  private static final int LONGEST = 200;
-  private static final Set<String> YES = Set.of("yes", "y", "true", "on");
-  private static final Set<String> NO = Set.of("no", "n", "false", "off");
+  static final int LONGEST = 200;
+  static final Set<String> YES = Set.of("yes", "y", "true", "on");
+  static final Set<String> NO = Set.of("no", "n", "false", "off");
 
   private final Map<String, Question> questions;
   private final List<Problem> problems;
@@ -284,7 +284,11 @@ final class AnswerReader {
   }
 
   private static String limits(Question question, List<Double> limits) {
-    Dimension dimension = question.kind().dimension();
+    return limits(limits, question.kind().dimension());
+  }
+
+  /** Both limits in words, in US units too where those differ. */
+  static String limits(List<Double> limits, Dimension dimension) {
     if (dimension == null) {
       return plain(limits.get(0)) + " to " + plain(limits.get(1));
     }
@@ -356,7 +360,7 @@ final class AnswerReader {
         near == null ? "one of: " + String.join(", ", names) : "did you mean " + near + "?");
   }
 
-  private static String nearest(String name, Iterable<String> names) {
+  static String nearest(String name, Iterable<String> names) {
     LevenshteinDistance distance = new LevenshteinDistance(Math.max(2, name.length() / 3));
     String best = null;
     int least = Integer.MAX_VALUE;
@@ -392,7 +396,7 @@ final class AnswerReader {
     return names;
   }
 
-  private static boolean isUnknown(String text) {
+  static boolean isUnknown(String text) {
     return text == null || UNKNOWN.contains(text.strip().toLowerCase(Locale.ROOT));
   }
 }

@@ -3,6 +3,7 @@ package swineherd.setup;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One dated entry of the diary.
@@ -20,7 +21,9 @@ import java.util.List;
  * @param withdrawal meat withdrawal on the label, days
  * @param offLabel whether it was given other than the pack says
  * @param vetWithdrawal meat withdrawal that a vet gave in writing, days
- * @param pen pen they were moved to
+ * @param pen pen they were moved to, or in which something was done
+ * @param item id of the item of the checklist that was done
+ * @param count how many died
  * @param note anything to remember
  */
 public record DiaryEntry(
@@ -36,11 +39,21 @@ public record DiaryEntry(
     Boolean offLabel,
     Double vetWithdrawal,
     String pen,
+    String item,
+    Integer count,
     String note) {
 
   public DiaryEntry {
     girth = girth == null ? List.of() : List.copyOf(girth);
     length = length == null ? List.of() : List.copyOf(length);
+  }
+
+  /**
+   * Whether it tells that these pigs are there. An item that was done does not: much is done before
+   * they come.
+   */
+  public boolean tellsOf(String name) {
+    return did != Did.DONE && Objects.equals(pigs, name);
   }
 
   /** What was done. */

@@ -72,27 +72,40 @@ public final class SetupReader {
       problems.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
       throw new BadSetupException(file, problems);
     }
-    return new SetupFile(file, setup, reader.answers(), tree, List.copyOf(unusual));
+    return new SetupFile(
+        file, Since.applied(setup, tree), reader.answers(), tree, List.copyOf(unusual));
   }
 
-  static SetupFile change(SetupFile file, String path, Object value) {
+  static SetupFile change(SetupFile file, Map<String, Object> changes) {
     Map<String, Object> tree = copy(file.tree());
     Map<String, Answer> answers = new LinkedHashMap<>(file.answers());
-    set(tree, path, value);
-    if (value == null) {
-      answers.remove(path);
-    } else {
-      Question question = Rulebook.questions().get(Question.keyOf(path));
-      String key = value instanceof Boolean yes ? (yes ? "yes" : "no") : String.valueOf(value);
-      answers.put(path, new Answer(path, question.label(), key, key, 0, 0));
-    }
+    changes.forEach(
+        (path, value) -> {
+          set(tree, path, value);
+          if (value == null) {
+            answers.remove(path);
+          } else {
+            Question question = Rulebook.questions().get(Question.keyOf(path));
+            String key = value instanceof Boolean yes ? (yes ? "yes" : "no") : value.toString();
+            answers.put(path, new Answer(path, question.label(), key, key, 0, 0));
+          }
+        });
+    return made(file, tree, answers);
+  }
+
+  /**
+   * A setup made of answers that were read before.
+   *
+   * @throws BadSetupException if they do not go with each other
+   */
+  static SetupFile made(SetupFile file, Map<String, Object> tree, Map<String, Answer> answers) {
     Setup setup = RecordReader.read(Setup.class, tree);
     List<Problem> problems = new ArrayList<>();
     SetupChecks.check(setup, answers, problems);
     if (!problems.isEmpty()) {
       throw new BadSetupException(file.file(), problems);
     }
-    return new SetupFile(file.file(), setup, answers, tree, file.unusual());
+    return new SetupFile(file.file(), Since.applied(setup, tree), answers, tree, file.unusual());
   }
 
   /** Adds a member to a list, read by the catalogue like those of the file. */
@@ -120,10 +133,11 @@ public final class SetupReader {
     if (!problems.isEmpty()) {
       throw new BadSetupException(file.file(), problems);
     }
-    return new SetupFile(file.file(), setup, answers, tree, List.copyOf(unusual));
+    return new SetupFile(
+        file.file(), Since.applied(setup, tree), answers, tree, List.copyOf(unusual));
   }
 
-  private static Map<String, Object> copy(Map<?, ?> fields) {
+  static Map<String, Object> copy(Map<?, ?> fields) {
     Map<String, Object> copy = new LinkedHashMap<>();
     fields.forEach((name, value) -> copy.put((String) name, copyOf(value)));
     return copy;
@@ -197,12 +211,12 @@ public final class SetupReader {
   }
 
   /** Standard input has no name to go by; a setup in YAML does not begin with a brace. */
-  private static boolean isJson(String file, String text) {
+  static boolean isJson(String file, String text) {
     return file.toLowerCase(Locale.ROOT).endsWith(".json")
         || (file.equals("-") && text.stripLeading().startsWith("{"));
   }
 
-  private static void mustBeText(String file, String text) {
+  static void mustBeText(String file, String text) {
     int line = 1;
     int column = 1;
     for (int i = 0; i < text.length(); i++, column++) {

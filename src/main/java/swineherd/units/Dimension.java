@@ -1,10 +1,12 @@
 package swineherd.units;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A kind of quantity, and the units a keeper may write it in. The program computes in the first
@@ -131,6 +133,11 @@ public enum Dimension {
   /** The symbols of all units, the program's own first. */
   public Iterable<String> symbols() {
     return factors.keySet();
+  }
+
+  /** Every way to write a unit of this dimension, in small letters. */
+  public Set<String> names() {
+    return Collections.unmodifiableSet(names.keySet());
   }
 
   /** A number of {@code symbol} in the program's own unit. */
