@@ -36,17 +36,6 @@ public final class Advisor {
   /** Far above what any setup needs; reached only by rules that feed each other for ever. */
   private static final int MAX_FIRINGS = 50_000;
 
-  private static final Map<String, String> PREFIXES =
-      Map.of(
-          "Setup", "",
-          "Keeper", "keeper.",
-          "Place", "place.",
-          "Feed", "feed.",
-          "Pen", "pens.",
-          "Group", "pigs.",
-          "Sign", "signs.",
-          "DiaryEntry", "diary.");
-
   private final SetupFile file;
   private final IdentityHashMap<Object, String> places = new IdentityHashMap<>();
 
@@ -138,12 +127,14 @@ public final class Advisor {
         Comparator.comparing(Item::rank, Rank.HIGHEST_FIRST)
             .thenComparing(Item::id)
             .thenComparing(i -> i.advice().about()));
+    List<TickedOff> tickedOff = TickedOff.takeFrom(items, file.setup());
     inOrder.sort(
         Comparator.comparing((Checklist.InOrder o) -> o.card().id())
             .thenComparing(o -> o.advice().about()));
     return new Checklist(
         file,
         List.copyOf(items),
+        tickedOff,
         List.copyOf(inOrder),
         unanswered,
         outlooks,
@@ -185,7 +176,7 @@ public final class Advisor {
       for (RuleInfo.Reads reads : info == null ? List.<RuleInfo.Reads>of() : info.reads()) {
         if (reads.type().equals(type)) {
           for (String property : reads.properties()) {
-            if (Rulebook.questions().containsKey(PREFIXES.get(type) + property)
+            if (Rulebook.questions().containsKey(reads.section() + property)
                 && !property.equals("name")
                 && !property.equals("pen")) {
               String place = places.get(fact);

@@ -10,6 +10,7 @@ import swineherd.setup.SetupFile;
  *
  * @param file the setup, as it was read
  * @param items what to do, the first first
+ * @param tickedOff what the diary says was done and is not due again yet, the latest first
  * @param inOrder what is already in order
  * @param unanswered questions that apply and were not answered
  * @param outlooks what the figures say
@@ -18,6 +19,7 @@ import swineherd.setup.SetupFile;
 public record Checklist(
     SetupFile file,
     List<Item> items,
+    List<TickedOff> tickedOff,
     List<InOrder> inOrder,
     List<Unanswered> unanswered,
     List<Outlook> outlooks,

@@ -62,6 +62,11 @@ public final class KnowledgeBase {
     return own == null ? Rulebook.card(id) : own;
   }
 
+  /** Whether there is an item of that id. */
+  public boolean knows(String id) {
+    return ownCards.containsKey(id) || Rulebook.cards().containsKey(id);
+  }
+
   /** What is known of a rule; null if it is not ours and not the keeper's. */
   RuleInfo rule(String name) {
     RuleInfo own = ownRules.get(name);

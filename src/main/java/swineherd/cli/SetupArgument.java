@@ -24,13 +24,23 @@ final class SetupArgument {
     return file;
   }
 
+  /** The day that was asked for, or today. */
+  LocalDate today() {
+    return on == null ? LocalDate.now(ZoneId.systemDefault()) : on;
+  }
+
+  /** Whether a day was asked for. */
+  boolean onGiven() {
+    return on != null;
+  }
+
   /**
    * The setup, read.
    *
    * @throws swineherd.setup.BadSetupException if something in it is wrong
    */
   SetupFile read() {
-    SetupFile setup = SetupReader.read(file, LocalDate.now(ZoneId.systemDefault()));
+    SetupFile setup = SetupReader.read(file, today());
     return on == null ? setup : setup.with("checkOn", on.toString());
   }
 }

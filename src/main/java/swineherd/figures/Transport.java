@@ -14,6 +14,9 @@ public final class Transport {
   private static final double LIGHTEST_WEIGHED = 5;
   private static final double HEAVIEST_WEIGHED = 250;
 
+  /** The heaviest pig of which it is known how hot it can stand it. */
+  private static final double HEAVIEST_IN_HEAT = 120;
+
   private Transport() {}
 
   /**
@@ -23,6 +26,25 @@ public final class Transport {
    */
   public static boolean isHot(double outdoors) {
     return outdoors > limit("hot");
+  }
+
+  /**
+   * Air temperature over which pigs are not carried: heavy pigs stand less of it ({@code
+   * scahaw-2002}, {@code animals-2015-trailers}). Up to 30 kg it is 30 degC; over that 3 degC above
+   * what pigs of their weight cope with, never more than 27 degC. Judgement between the two.
+   *
+   * @param weight live weight in kg, 5 to 150
+   * @throws OutsideDomainException outside that
+   */
+  public static double hottest(double weight) {
+    OutsideDomainException.within(
+        "live weight in kg", weight, Allometry.LIGHTEST, Allometry.HEAVIEST);
+    if (weight <= weather("weaners-up-to-kg")) {
+      return weather("weaners-hot-above");
+    }
+    double reckoned = Math.min(HEAVIEST_IN_HEAT, weight);
+    return Math.min(
+        weather("hot-above"), Heat.upperCritical(reckoned) + weather("early-over-upper-critical"));
   }
 
   /** Room to plan for one pig: all can lie, and a third more in the heat. */
@@ -159,6 +181,10 @@ public final class Transport {
 
   private static double positive(double area) {
     return OutsideDomainException.within("area in m2", area, Double.MIN_VALUE, Double.MAX_VALUE);
+  }
+
+  private static double weather(String key) {
+    return Table.named("haul-weather").row(key).number("value");
   }
 
   private static double limit(String key) {

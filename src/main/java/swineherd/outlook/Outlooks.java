@@ -34,6 +34,7 @@ public final class Outlooks {
     all.addAll(TurnOut.of(setup, courses));
     all.addAll(SummerHeat.of(setup, courses));
     all.addAll(SunSigns.of(setup));
+    all.addAll(Watched.of(setup, courses));
     all.addAll(TaintRisk.of(setup, courses));
     all.addAll(LateCastration.of(setup, courses));
     all.addAll(TaintVaccine.of(setup, courses));
@@ -43,6 +44,9 @@ public final class Outlooks {
     all.addAll(WaterTested.of(setup));
     all.addAll(Fences.of(setup, courses));
     all.addAll(Treated.of(setup, courses));
+    all.addAll(Died.of(setup));
+    all.addAll(LastWeight.of(setup, courses));
+    all.addAll(OnTheMove.of(setup));
     all.addAll(WormTest.of(setup, courses));
     all.addAll(WormGround.of(setup));
     all.addAll(WormArrival.of(setup));
@@ -55,7 +59,6 @@ public final class Outlooks {
     all.addAll(Keeping.of(setup));
     all.addAll(DailyLook.of(setup, courses));
     all.addAll(Vaccination.of(setup, courses));
-    all.addAll(DeadPig.of(setup));
     all.addAll(LeaveBarred.of(setup));
     all.addAll(Ration.of(setup, courses));
     all.addAll(ProteinNeed.of(setup, courses));
@@ -66,10 +69,21 @@ public final class Outlooks {
     all.addAll(FeedLoad.of(setup, courses));
     all.addAll(FeedAhead.of(setup, courses));
     all.addAll(PastTarget.of(setup, courses));
-    all.addAll(Lagging.of(setup, courses));
     all.addAll(Purse.of(setup, courses));
     all.addAll(ScrapsLaw.of(setup, courses));
     all.addAll(Extras.of(setup, courses));
+    all.addAll(HotHaul.of(setup, courses));
+    all.addAll(OpenTruck.of(setup));
+    all.addAll(Boar.of(setup, courses));
+    all.addAll(LoadingRamp.of(setup, courses));
+    all.addAll(ShelterNeed.of(setup, courses));
+    all.addAll(HotHouse.of(setup, courses));
+    all.addAll(HotHut.of(setup, all));
+    all.addAll(TailCauses.of(setup, courses, all));
+    all.addAll(HaulToSlaughter.of(setup, courses));
+    all.addAll(SlaughterReadiness.of(setup, courses, all));
+    all.addAll(HomeKill.of(setup));
+    all.addAll(MeatYield.of(setup, courses));
     return List.copyOf(all);
   }
 }

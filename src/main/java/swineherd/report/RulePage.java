@@ -65,11 +65,19 @@ public final class RulePage {
     add(says, "Do: ", card.doIt());
     add(says, "Because: ", card.why());
     add(says, "Careful: ", card.caution());
+    add(says, "Have ready: ", card.ready());
+    add(says, "At risk: ", card.atRisk());
+    add(says, "Meat: ", card.meat());
     if (card.referral() != Referral.NONE) {
       says.add("Call: " + card.referral().words());
     }
     if (card.kind() == Card.Kind.IN_ORDER) {
       says.add("It is shown among what is already in order.");
+    }
+    if (!card.covers().isEmpty()) {
+      says.add(
+          "Signs told with it, which need no item of their own: "
+              + String.join(", ", card.covers()));
     }
     if (!card.standsFor().isEmpty()) {
       says.add(

@@ -39,7 +39,7 @@ final class Wording {
       found.appendReplacement(filled, Matcher.quoteReplacement(words));
     }
     found.appendTail(filled);
-    return capital(filled.toString().strip());
+    return capital(filled.toString().strip().replaceAll(" {2,}", " "));
   }
 
   /** A value as it stands in a sentence. */
@@ -94,6 +94,10 @@ final class Wording {
 
   static String capital(String text) {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  static String uncapital(String text) {
+    return text.isEmpty() ? text : Character.toLowerCase(text.charAt(0)) + text.substring(1);
   }
 
   /** The answers an item rests on, in one line: {@code fence: electric; pigs there before: yes}. */

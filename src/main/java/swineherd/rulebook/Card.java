@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import swineherd.units.Dimension;
+import swineherd.units.Quantity;
 
 /**
  * The wording of one rule, from {@code rules/TOPIC/TOPIC.yaml}. Placeholders in braces are filled
@@ -18,6 +20,9 @@ import java.util.regex.Pattern;
  * @param doIt how to do it
  * @param why why it applies to this setup
  * @param caution what could go wrong, and what not to do
+ * @param ready what to have ready for the vet; may be null
+ * @param atRisk which other pigs and people are at risk; may be null
+ * @param meat what it means for meat and sale; may be null
  * @param referral whom to call
  * @param stage when it is to be done
  * @param consequence what happens if it is not
@@ -27,6 +32,9 @@ import java.util.regex.Pattern;
  * @param rests one sentence on how good the evidence is, where there is something to say
  * @param standsFor items that may come to apply once an unknown answer is known; this one says what
  *     depends on it
+ * @param covers signs (keys of the table signs) that this item tells along with its own, so that
+ *     they need none of their own; those that call for more than its referral keep theirs
+ * @param again after how long it is to be done again once it was ticked off; null for a year
  * @param formerly ids under which it was known before
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -37,6 +45,9 @@ public record Card(
     @JsonProperty("do") String doIt,
     String why,
     String caution,
+    String ready,
+    String atRisk,
+    String meat,
     Referral referral,
     Stage stage,
     Consequence consequence,
@@ -45,6 +56,8 @@ public record Card(
     List<String> sources,
     String rests,
     List<String> standsFor,
+    List<String> covers,
+    String again,
     List<String> formerly) {
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]\\w*)\\}");
@@ -54,6 +67,7 @@ public record Card(
     referral = referral == null ? Referral.NONE : referral;
     sources = sources == null ? List.of() : List.copyOf(sources);
     standsFor = standsFor == null ? List.of() : List.copyOf(standsFor);
+    covers = covers == null ? List.of() : List.copyOf(covers);
     formerly = formerly == null ? List.of() : List.copyOf(formerly);
   }
 
@@ -65,6 +79,15 @@ public record Card(
     IN_ORDER
   }
 
+  /**
+   * After how many days it is to be done again once it was ticked off.
+   *
+   * @throws swineherd.units.UnreadableException if {@link #again} is no length of time
+   */
+  public int againDays() {
+    return again == null ? 365 : (int) Math.round(Quantity.parse(again, Dimension.TIME));
+  }
+
   /** The part of the id before the dot. */
   public String topic() {
     return id.substring(0, id.indexOf('.'));
@@ -73,7 +96,7 @@ public record Card(
   /** The names of all placeholders in its texts. */
   public Set<String> placeholders() {
     Set<String> names = new TreeSet<>();
-    for (String text : new String[] {heading, doIt, why, caution}) {
+    for (String text : new String[] {heading, doIt, why, caution, ready, atRisk, meat}) {
       Matcher found = PLACEHOLDER.matcher(text == null ? "" : text);
       while (found.find()) {
         names.add(found.group(1));

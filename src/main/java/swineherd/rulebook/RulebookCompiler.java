@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import swineherd.units.UnreadableException;
 
 /**
  * Checks the YAML and CSV under {@code rules/} and writes them as JSON for the program to load.
@@ -234,6 +235,16 @@ public final class RulebookCompiler {
       } else if (!(card.likelihood() > 0 && card.likelihood() <= 1)) {
         faults.add(place + "a likelihood lies above 0 and up to 1");
       }
+    }
+    for (String sign : card.covers()) {
+      if (sources != null && !choicesOf("signs").containsKey(sign)) {
+        faults.add(place + "covers " + sign + ", which is no row of the table signs");
+      }
+    }
+    try {
+      card.againDays();
+    } catch (UnreadableException e) {
+      faults.add(place + "again: " + e.getMessage());
     }
     for (String source : card.sources()) {
       if (sources != null && !sources.contains(source)) {

@@ -5,8 +5,11 @@ import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import swineherd.rulebook.Card;
+import swineherd.rulebook.Rulebook;
 import swineherd.units.Dates;
 
 /** What must hold between answers: names that exist, days in their order, numbers that agree. */
@@ -36,7 +39,7 @@ final class SetupChecks {
       String path = "signs[" + i + "].";
       checks.groupExists(path + "pigs", sign.pigs());
       checks.notLater(path + "since", sign.since(), setup.checkOn(), "the day of the check");
-      Integer count = setup.group(sign.pigs()).map(Group::count).orElse(null);
+      Integer count = checks.groupOf(sign).map(Group::count).orElse(null);
       if (count != null && sign.count() != null && sign.count() > count) {
         checks.add(path + "count", "more pigs than the group has", "at most " + count);
       }
@@ -47,11 +50,20 @@ final class SetupChecks {
       checks.groupExists(path + "pigs", entry.pigs());
       checks.penExists(path + "pen", entry.pen());
       checks.notLater(path + "on", entry.on(), setup.checkOn(), "the day of the check");
+      checks.itemExists(path + "item", entry.item());
     }
+    checks.deaths();
     String zone = setup.place().hardinessZone();
-    if (zone != null && !zone.matches("(?i)([1-9]|1[0-3])[ab]?")) {
+    if (zone != null && !zone.matches("(?i)(zone\\s*)?([1-9]|1[0-3])\\s*[ab]?")) {
       checks.add("place.hardinessZone", "\"" + zone + "\" is not a zone", "1a to 13b");
     }
+  }
+
+  /** The group a sign is about; the only one, where it was not named. */
+  private Optional<Group> groupOf(Sign sign) {
+    return sign.pigs() == null && setup.pigs().size() == 1
+        ? Optional.of(setup.pigs().get(0))
+        : setup.group(sign.pigs());
   }
 
   private void names(String list, List<String> names) {
@@ -115,6 +127,45 @@ final class SetupChecks {
   private void groupExists(String path, String group) {
     if (group != null && setup.group(group).isEmpty()) {
       add(path, "no group is called \"" + group + "\"", known("groups", groupNames()));
+    }
+  }
+
+  /** An item of a topic that is not ours may come from rules of the keeper's own. */
+  private void itemExists(String path, String item) {
+    if (item == null || Rulebook.cards().containsKey(item)) {
+      return;
+    }
+    for (Card card : Rulebook.cards().values()) {
+      if (card.formerly().contains(item)) {
+        return;
+      }
+    }
+    String near = AnswerReader.nearest(item, Rulebook.cards().keySet());
+    String topic = item.contains(".") ? item.substring(0, item.indexOf('.')) : item;
+    boolean ours = Rulebook.cards().values().stream().anyMatch(c -> c.topic().equals(topic));
+    if (near != null || ours || !item.contains(".")) {
+      String accepted =
+          near == null
+              ? "the id of an item, such as fence.train-first"
+              : "did you mean " + near + "?";
+      add(path, "no item is called \"" + item + "\"", accepted);
+    }
+  }
+
+  private void deaths() {
+    Map<String, Integer> died = new HashMap<>();
+    for (int i = 0; i < setup.diary().size(); i++) {
+      DiaryEntry entry = setup.diary().get(i);
+      Group group = Since.group(setup, entry);
+      if (entry.did() == DiaryEntry.Did.DIED && group != null && group.count() != null) {
+        int all = died.merge(group.name(), Since.count(entry), Integer::sum);
+        if (all > group.count()) {
+          add(
+              "diary[" + i + "].count",
+              all + " of " + group.name() + " would have died in all",
+              "at most " + group.count() + ", which is how many there were");
+        }
+      }
     }
   }
 

@@ -197,4 +197,21 @@ class TransportTest {
           .isLessThanOrEqualTo(Transport.load(pigs, area, light, true));
     }
   }
+
+  /**
+   * Weaners to 30 kg: comfort to 32 degC (SCAHAW 2002 [read]), 30 set here [judgement]; 27 - 0.05 W
+   * + 3 over that [derived], no more than the 27 degC of Animals 5(2) 2015 [read].
+   */
+  @ParameterizedTest(name = "{0} kg are not carried over {1} degC")
+  @CsvSource({"5, 30", "30, 30", "31, 27", "60, 27", "80, 26", "110, 24.5", "120, 24", "150, 24"})
+  void heavy_pigs_bear_less_heat_on_the_road(double weight, double degrees) {
+    assertThat(Transport.hottest(weight)).isCloseTo(degrees, within(1e-9));
+  }
+
+  @ParameterizedTest(name = "{0} kg are refused")
+  @ValueSource(doubles = {4.9, 150.1, Double.NaN})
+  void no_limit_of_heat_where_no_weight_was_looked_at(double weight) {
+    assertThatExceptionOfType(OutsideDomainException.class)
+        .isThrownBy(() -> Transport.hottest(weight));
+  }
 }

@@ -1,0 +1,69 @@
+package swineherd.outlook;
+
+import java.util.ArrayList;
+import java.util.List;
+import swineherd.rulebook.Table;
+import swineherd.setup.DiaryEntry;
+import swineherd.setup.DiaryEntry.Did;
+import swineherd.setup.Fence;
+import swineherd.setup.Group;
+import swineherd.setup.Pen;
+import swineherd.setup.Setup;
+
+/**
+ * Pigs that move to another pen on the day of the check.
+ *
+ * @param pigs name of the group
+ * @param pen name of the pen they go to
+ * @param count how many; null if not said
+ * @param crowd whether they are more than are driven well at a time, or nobody said how many
+ * @param knowWire whether every one of them knows electric wire; not known counts as no
+ * @param wireThere whether there is or may be live wire about a pen, this one or one they left
+ */
+public record OnTheMove(
+    String pigs,
+    String pen,
+    Integer count,
+    boolean crowd,
+    boolean knowWire,
+    boolean wireThere,
+    List<String> grounds)
+    implements Outlook {
+
+  static List<OnTheMove> of(Setup setup) {
+    List<OnTheMove> all = new ArrayList<>();
+    for (int i = 0; i < setup.diary().size(); i++) {
+      DiaryEntry entry = setup.diary().get(i);
+      boolean today = entry.did() == Did.MOVED && setup.checkOn().equals(entry.on());
+      Group group = today ? group(setup, entry) : null;
+      Pen pen = today ? setup.pen(entry.pen()).orElse(null) : null;
+      if (group != null && pen != null) {
+        all.add(of(setup, group, pen, "diary[" + i + "]"));
+      }
+    }
+    return all;
+  }
+
+  private static OnTheMove of(Setup setup, Group group, Pen pen, String path) {
+    double most = Table.named("diary").row("moved-at-a-time").number("value");
+    return new OnTheMove(
+        group.name(),
+        pen.name(),
+        group.count(),
+        group.count() == null || group.count() > most,
+        Boolean.TRUE.equals(group.trained()),
+        setup.pens().stream().anyMatch(p -> mayHaveWire(p.fence().kind())),
+        Grounds.of(path, "pen", "on").list());
+  }
+
+  private static boolean mayHaveWire(Fence.Kind kind) {
+    return kind != Fence.Kind.SOLID && kind != Fence.Kind.NONE;
+  }
+
+  private static Group group(Setup setup, DiaryEntry entry) {
+    if (entry.pigs() == null) {
+      return setup.pigs().size() == 1 ? setup.pigs().get(0) : null;
+    }
+    return setup.group(entry.pigs()).orElse(null);
+  }
+}
