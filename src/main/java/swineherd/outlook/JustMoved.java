@@ -8,7 +8,7 @@ import swineherd.setup.DiaryEntry;
 import swineherd.setup.Setup;
 
 /**
- * A move that the diary tells of, of the last few days.
+ * A move that the diary tells of, of the last few days before the check.
  *
  * @param pigs name of the group
  * @param on the day
@@ -27,7 +27,7 @@ public record JustMoved(String pigs, LocalDate on, int rest, List<String> ground
       boolean lately =
           entry.did() == DiaryEntry.Did.MOVED
               && entry.on() != null
-              && !entry.on().isAfter(setup.checkOn())
+              && entry.on().isBefore(setup.checkOn())
               && entry.on().plusDays(LATELY).isAfter(setup.checkOn());
       if (lately && entry.pigs() != null) {
         all.add(

@@ -59,7 +59,6 @@ public final class Outlooks {
     all.addAll(Keeping.of(setup));
     all.addAll(DailyLook.of(setup, courses));
     all.addAll(Vaccination.of(setup, courses));
-    all.addAll(DeadPig.of(setup));
     all.addAll(LeaveBarred.of(setup));
     all.addAll(Ration.of(setup, courses));
     all.addAll(ProteinNeed.of(setup, courses));
@@ -70,7 +69,6 @@ public final class Outlooks {
     all.addAll(FeedLoad.of(setup, courses));
     all.addAll(FeedAhead.of(setup, courses));
     all.addAll(PastTarget.of(setup, courses));
-    all.addAll(Lagging.of(setup, courses));
     all.addAll(Purse.of(setup, courses));
     all.addAll(ScrapsLaw.of(setup, courses));
     all.addAll(Extras.of(setup, courses));

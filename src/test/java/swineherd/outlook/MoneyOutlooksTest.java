@@ -8,7 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Costs, weeks past the target and growth that lags, against a worked budget and growth curves. */
+/**
+ * Costs, weeks past the target and feed in the mud, against a worked budget and published feed use.
+ */
 class MoneyOutlooksTest {
   private static final String MONEY =
       "{weaner: 90, feed: 0.60 per kg, kill: 45, cut: 1.30 per kg, vet: 45, travel: 60, fence: 300,"
@@ -105,15 +107,6 @@ class MoneyOutlooksTest {
   void a_day_before_the_target_is_not_past_it() {
     String early = pigs(MONEY).replace("110 kg}", "110 kg, slaughterOn: 2027-07-20}");
     assertThat(Setups.all(PastTarget.class, early)).isEmpty();
-  }
-
-  @ParameterizedTest(name = "{0} kg after eleven weeks: lagging {1}")
-  @CsvSource({"38, 1", "62, 0"})
-  void growth_that_lags(int kg, int told) {
-    String weighed =
-        pigs("{}").replace("2027-03-01", "2027-07-12")
-            + "diary: [{on: 2027-07-10, pigs: pigs, did: weighed, weight: %d kg}]\n".formatted(kg);
-    assertThat(Setups.all(Lagging.class, weighed)).hasSize(told);
   }
 
   /** A fifth is lost on mud, a tenth in a trough [common; Prairie Swine Centre, read]. */

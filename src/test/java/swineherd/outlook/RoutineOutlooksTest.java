@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What is normal of a pig, when to vaccinate, and what the diary tells of a death. */
+/** What is normal of a pig, when to vaccinate, and what to look for on its skin. */
 class RoutineOutlooksTest {
   private static final String PIGS =
       """
@@ -63,13 +63,6 @@ class RoutineOutlooksTest {
     assertThat(Setups.all(Vaccination.class, PIGS)).isEmpty();
     String floor = PIGS.replace("moved-pasture", "concrete").replace("2027-06-01", "2027-03-01");
     assertThat(Setups.all(Vaccination.class, floor)).isEmpty();
-  }
-
-  @ParameterizedTest(name = "died on {0}: {1}")
-  @CsvSource({"2027-06-01, 1", "2027-05-26, 1", "2027-05-25, 0"})
-  void a_death_is_news_for_a_week(String on, int told) {
-    String died = PIGS + "diary: [{on: %s, pigs: pigs, did: died}]\n".formatted(on);
-    assertThat(Setups.all(DeadPig.class, died)).hasSize(told);
   }
 
   @Test
