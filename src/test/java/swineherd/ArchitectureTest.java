@@ -32,30 +32,36 @@ class ArchitectureTest {
           .definedBy("swineherd.compare..")
           .layer("report")
           .definedBy("swineherd.report..")
+          .layer("ask")
+          .definedBy("swineherd.ask..")
           .layer("cli")
           .definedBy("swineherd.cli..")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer()
-          .whereLayer("report")
+          .whereLayer("ask")
           .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("ask", "cli")
           .whereLayer("rules")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("advice")
-          .mayOnlyBeAccessedByLayers("compare", "report", "cli", "rules")
+          .mayOnlyBeAccessedByLayers("compare", "report", "ask", "cli", "rules")
           .whereLayer("compare")
-          .mayOnlyBeAccessedByLayers("report", "cli")
+          .mayOnlyBeAccessedByLayers("report", "ask", "cli")
           .whereLayer("outlook")
-          .mayOnlyBeAccessedByLayers("advice", "compare", "report", "cli", "rules")
+          .mayOnlyBeAccessedByLayers("advice", "compare", "report", "ask", "cli", "rules")
           .whereLayer("figures")
-          .mayOnlyBeAccessedByLayers("outlook", "advice", "compare", "report", "cli", "rules")
+          .mayOnlyBeAccessedByLayers(
+              "outlook", "advice", "compare", "report", "ask", "cli", "rules")
           .whereLayer("setup")
           .mayOnlyBeAccessedByLayers(
-              "figures", "outlook", "advice", "compare", "report", "cli", "rules")
+              "figures", "outlook", "advice", "compare", "report", "ask", "cli", "rules")
           .whereLayer("rulebook")
           .mayOnlyAccessLayers("units")
           .whereLayer("units")
           .mayNotAccessAnyLayer()
-          .because("setup -> figures -> outlook -> advice -> report -> cli: no back and forth");
+          .because(
+              "setup -> figures -> outlook -> advice -> report -> ask -> cli: no back and forth");
 
   @ArchTest
   static final ArchRule only_the_charts_load_a_drawing_library =
@@ -66,4 +72,24 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("org.knowm..", "de.erichseifert..", "java.awt..", "javax.swing..")
           .because("it takes longer to load than a whole check takes");
+
+  @ArchTest
+  static final ArchRule only_the_questionnaire_at_a_terminal_loads_a_line_editor =
+      noClasses()
+          .that()
+          .haveNameNotMatching("swineherd\\.ask\\.TerminalTalk(\\$.*)?")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.jline..")
+          .because("no other command needs it");
+
+  @ArchTest
+  static final ArchRule only_the_calendar_file_loads_a_calendar_library =
+      noClasses()
+          .that()
+          .haveNameNotMatching("swineherd\\.report\\.CalendarFile(\\$.*)?")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("biweekly..", "com.github.mangstadt.vinnie..")
+          .because("no other command needs it");
 }

@@ -35,6 +35,12 @@ public record Advice(
     }
   }
 
+  /** By id and about alone: the engine asks for it often, and the rest is seldom different. */
+  @Override
+  public int hashCode() {
+    return 31 * id.hashCode() + about.hashCode();
+  }
+
   /** Advice about one group or pen; about the whole setup if {@code about} is empty. */
   public static Advice of(String id, String about) {
     return new Advice(id, about, Map.of(), null, null);

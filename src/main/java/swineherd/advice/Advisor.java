@@ -2,6 +2,7 @@ package swineherd.advice;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.IdentityHashMap;
@@ -35,17 +36,6 @@ public final class Advisor {
   /** Far above what any setup needs; reached only by rules that feed each other for ever. */
   private static final int MAX_FIRINGS = 50_000;
 
-  private static final Map<String, String> PREFIXES =
-      Map.of(
-          "Setup", "",
-          "Keeper", "keeper.",
-          "Place", "place.",
-          "Feed", "feed.",
-          "Pen", "pens.",
-          "Group", "pigs.",
-          "Sign", "signs.",
-          "DiaryEntry", "diary.");
-
   private final SetupFile file;
   private final IdentityHashMap<Object, String> places = new IdentityHashMap<>();
 
@@ -57,11 +47,17 @@ public final class Advisor {
   }
 
   /**
-   * Loads the rules in the background, so that they are there when the setup has been read. May be
-   * left out; a fault is told by {@link #advise} all the same.
+   * Loads rules and cards in the background, so that they are there when the setup has been read.
+   * May be left out; a fault is told by {@link #advise} all the same.
    */
   public static void prepare() {
-    Thread loading = new Thread(KnowledgeBase::shipped, "rules");
+    Thread loading =
+        new Thread(
+            () -> {
+              KnowledgeBase.shipped();
+              Rulebook.cards();
+            },
+            "rules");
     loading.setDaemon(true);
     loading.setUncaughtExceptionHandler((thread, fault) -> {});
     loading.start();
@@ -149,7 +145,7 @@ public final class Advisor {
     Map<String, Item.Because> because = new LinkedHashMap<>();
     Set<String> through = new LinkedHashSet<>();
     Deque<Object> open = new ArrayDeque<>(List.of(advice));
-    Set<Object> seen = new LinkedHashSet<>();
+    Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     while (!open.isEmpty()) {
       Object conclusion = open.removeFirst();
       if (!seen.add(conclusion)) {
@@ -180,7 +176,7 @@ public final class Advisor {
       for (RuleInfo.Reads reads : info == null ? List.<RuleInfo.Reads>of() : info.reads()) {
         if (reads.type().equals(type)) {
           for (String property : reads.properties()) {
-            if (Rulebook.questions().containsKey(PREFIXES.get(type) + property)
+            if (Rulebook.questions().containsKey(reads.section() + property)
                 && !property.equals("name")
                 && !property.equals("pen")) {
               String place = places.get(fact);

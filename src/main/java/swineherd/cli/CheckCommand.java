@@ -27,7 +27,10 @@ import swineherd.setup.SetupFile;
       "Writes nothing, unless told to with --record."
     })
 final class CheckCommand implements Callable<Integer> {
-  private static final long LONGEST_MILLISECONDS = 5_000;
+  private static final long A_SECOND = 1_000;
+
+  /** Where nobody waits at a screen; far more than any setup of a keeper takes. */
+  private static final long PATIENCE = 60_000;
 
   @Spec private CommandSpec spec;
 
@@ -51,18 +54,14 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--matters",
       description =
-          "Try out the plausible answers of every open question and tell which would move the list"
-              + " farthest; takes a second.")
-  private boolean tryOut;
+          "Only tell which open questions would move the list, and how far: the plausible answers"
+              + " of each are tried out, and of two at once where they are read together.")
+  private boolean onlyMatters;
 
   @Option(
       names = "--record",
       description = "Add this check to FILE.checks, for recheck to compare with.")
   private boolean record;
-
-  private List<Matters.Matter> matters(Checklist checklist, KnowledgeBase rules) {
-    return tryOut ? Matters.of(checklist, rules, LONGEST_MILLISECONDS) : Matters.resting(checklist);
-  }
 
   @Override
   public Integer call() {
@@ -72,13 +71,23 @@ final class CheckCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     if (format == Format.text) {
       TextReport report = new TextReport(checklist, all, showRank, Style::bold);
-      out.print(report.render());
-      out.flush(); // the keeper reads while the rest is worked out
-      out.print(report.renderOpen(matters(checklist, rules)));
-    } else if (format == Format.markdown) {
-      out.print(new MarkdownReport(checklist, matters(checklist, rules), all, showRank).render());
+      if (onlyMatters) {
+        out.print(report.renderMatters(Matters.withPairs(checklist, rules, PATIENCE)));
+      } else {
+        out.print(report.render());
+        out.flush(); // the keeper reads while the answers are tried out
+        out.print(report.renderOpen(Matters.of(checklist, rules, A_SECOND)));
+      }
     } else {
-      out.print(new JsonReport(checklist, matters(checklist, rules)).render());
+      List<Matters.Matter> matters =
+          (onlyMatters
+                  ? Matters.withPairs(checklist, rules, PATIENCE)
+                  : Matters.of(checklist, rules, PATIENCE))
+              .all();
+      out.print(
+          format == Format.json
+              ? new JsonReport(checklist, matters).render()
+              : new MarkdownReport(checklist, matters, all, showRank).render());
     }
     out.flush();
     if (record) {

@@ -4,8 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,18 +31,30 @@ import swineherd.units.UnreadableException;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {"0:done", "1:something unexpected went wrong", "2:the input cannot be used"},
     subcommands = {
+      AskCommand.class,
       CheckCommand.class,
+      SignsCommand.class,
       NoteCommand.class,
       RecheckCommand.class,
+      RemedyCommand.class,
       FiguresCommand.class,
+      WinterCommand.class,
+      CalendarCommand.class,
+      SlaughterCommand.class,
+      TapeCommand.class,
       WhyCommand.class,
+      SchemaCommand.class,
       CommandLine.HelpCommand.class
     })
 public final class Swineherd implements Runnable {
+  /** Commands that need the rules. */
+  private static final List<String> ADVISING =
+      List.of("check", "signs", "note", "recheck", "remedy", "winter", "calendar", "slaughter");
+
   @Spec private CommandSpec spec;
 
   public static void main(String[] args) {
-    if (Stream.of(args).anyMatch(List.of("check", "recheck", "note")::contains)) {
+    if (!Collections.disjoint(List.of(args), ADVISING)) {
       Advisor.prepare();
     }
     CommandLine line = commandLine();

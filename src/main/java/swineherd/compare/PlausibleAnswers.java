@@ -18,6 +18,9 @@ final class PlausibleAnswers {
   /** Values in SI units, as {@link SetupFile#with} takes them; none for a question about a name. */
   static List<Object> to(Unanswered unanswered, SetupFile file) {
     Question question = Rulebook.questions().get(unanswered.question());
+    if (unanswered.question().equals("pigs.crossedWith")) {
+      return List.of(); // left out, they are of one breed
+    }
     return switch (question.kind()) {
       case YES_NO -> List.of(true, false);
       case CHOICE -> {

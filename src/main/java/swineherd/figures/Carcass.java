@@ -182,6 +182,11 @@ public final class Carcass {
     return heavyLardPig || thickFat;
   }
 
+  /** Live weight past which a lard pig fed to appetite puts on mostly fat, kg (charlton-2022). */
+  public static double lardWeight() {
+    return limit("lard-weight");
+  }
+
   private static double live(double kg) {
     return OutsideDomainException.within("live weight in kg", kg, LIGHTEST_LIVE, HEAVIEST_LIVE);
   }

@@ -7,6 +7,7 @@ import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import swineherd.units.Dates;
 
 /**
  * The part of a year in which hard freezes must be reckoned with, from an early first one to its
@@ -45,7 +46,10 @@ public record ColdSeason(LocalDate start, LocalDate end) {
     }
     if (mean.until(midwinter, ChronoUnit.DAYS) > HALF_YEAR) {
       throw new OutsideDomainException(
-          MonthDay.from(mean) + " is no date of a first freeze in the " + hemisphere);
+          Dates.words(MonthDay.from(mean))
+              + " is no day of a first frost in the "
+              + (hemisphere == Hemisphere.NORTH ? "northern" : "southern")
+              + " half of the world");
     }
     LocalDate start = Winter.earlyFreeze(mean, spread);
     return new ColdSeason(start, midwinter.plusDays(start.until(midwinter, ChronoUnit.DAYS)));

@@ -1,6 +1,7 @@
 package swineherd.figures;
 
 import java.time.Month;
+import java.util.Comparator;
 import java.util.List;
 import swineherd.rulebook.Table;
 
@@ -144,5 +145,25 @@ public final class FencePower {
 
   private static void checkUsable(double usable) {
     OutsideDomainException.within("usable share of the charge", usable, 0.1, 1);
+  }
+
+  /**
+   * Hours to size a panel by: those of {@link #peakSun} where they are known, or else those of the
+   * next belt towards the pole, which has less sun; south of the equator the months half a year
+   * away. Derived.
+   *
+   * @param latitude 25 to 55 degrees, north or south; nearer the poles nothing is known, nearer the
+   *     equator clouds count for more than latitude
+   * @throws OutsideDomainException if it lies outside
+   */
+  public static Band leastPeakSun(double latitude, Month month) {
+    double north = Math.abs(latitude);
+    OutsideDomainException.within("latitude in degrees", north, 25, 55);
+    Month there = latitude < 0 ? month.plus(6) : month;
+    return Table.named("peak-sun").rows().stream()
+        .filter(row -> row.number("month") == there.getValue() && row.number("lat_to") >= north)
+        .min(Comparator.comparingDouble(row -> row.number("lat_to")))
+        .map(row -> peakSun(row.number("lat_from"), there))
+        .orElseThrow();
   }
 }

@@ -186,6 +186,20 @@ public final class Heat {
     return air < haulLimit("cold-below") ? Haul.COLD : Haul.FIT;
   }
 
+  /**
+   * As {@link #haul(double, double, double)} where the humidity is not known: it is taken as 60 %,
+   * with which nothing is loaded from about 29.4 degC on (this project's judgement). Weights beyond
+   * those measured count as the nearest that was.
+   *
+   * @param air degC, -60 to 60
+   * @param weight kg
+   * @throws OutsideDomainException outside those
+   */
+  public static Haul haul(double air, double weight) {
+    double reckoned = Math.max(20, Math.min(120, weight));
+    return haul(air, haulLimit("humidity-if-unknown"), reckoned);
+  }
+
   private static double month(double monthlyMaximum) {
     return OutsideDomainException.within(
         "mean maximum of a month in degC", monthlyMaximum, -20, 50);

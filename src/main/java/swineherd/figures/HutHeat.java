@@ -70,6 +70,16 @@ public final class HutHeat {
   }
 
   /**
+   * Air for each pig in a closed room in hot weather, in words with both units ({@code mwps-8}).
+   *
+   * @param weight kg, 14 and more; over 100 kg as at 100
+   * @throws OutsideDomainException below that
+   */
+  public static String hotVentilationWords(double weight) {
+    return Steps.last("ventilation", "from-kg", weight).text("hot-words");
+  }
+
+  /**
    * Least air for each pig in a closed room in winter, m3/h ({@code mwps-8}).
    *
    * @param weight kg, 14 to 100

@@ -38,6 +38,19 @@ public final class MeatSafety {
     return cooking(meat).number("hold_min");
   }
 
+  /** Inside temperature of the United Kingdom's advice for all meat, held for two minutes, degC. */
+  public static double cookForTwoMinutesC() {
+    return Table.named("cooking").row("uk-2-minutes").number("inside_c");
+  }
+
+  /** Warmest freezing that counts at all, degC. */
+  public static double warmestFreezingC() {
+    return Table.named("freezing").rows().stream()
+        .mapToDouble(row -> row.number("coldest_c"))
+        .max()
+        .orElseThrow();
+  }
+
   private static Table.Row cooking(Meat meat) {
     return Table.named("cooking")
         .row(

@@ -94,6 +94,26 @@ public final class Pasture {
   }
 
   /**
+   * How pigs are usually moved: a week on one paddock, and two months until they are back ({@code
+   * attra-woods}: three to seven days, and 30 to 90).
+   */
+  public static Turn usualTurn() {
+    return new Turn(
+        (int) GroundLimits.value("paddock-stay"), (int) GroundLimits.value("paddock-rest"));
+  }
+
+  /**
+   * @param stay days on one paddock, above 0
+   * @param rest days it then lies empty, above 0
+   */
+  public record Turn(int stay, int rest) {
+    /** Paddocks that takes, the one the pigs are on counted. */
+    public int paddocks() {
+      return (int) Math.ceil((double) rest / stay) + 1;
+    }
+  }
+
+  /**
    * @param paddocks how many, the one the pigs are on counted
    * @param areaOfOne m2
    */

@@ -1,6 +1,8 @@
 package swineherd.figures;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import swineherd.rulebook.Table;
 
 /**
@@ -28,7 +30,7 @@ public final class TapeWeight {
 
   private TapeWeight() {}
 
-  /** What the pig is like, as far as an equation from girth alone cares. */
+  /** What the pig is like, as far as a tape cares. */
   public enum PigType {
     /** Modern meat crosses, fed to appetite. */
     MODERN,
@@ -37,7 +39,25 @@ public final class TapeWeight {
     /** Lard breeds, and any very fat pig. */
     LARD,
     /** Pot-bellied pigs and their crosses. */
-    POT_BELLIED
+    POT_BELLIED;
+
+    private static final Set<String> ROUND = Set.of("pot-bellied", "kunekune");
+
+    /** The type of a breed: which equation from girth alone may be used for it, if any. */
+    public static PigType of(Breed breed) {
+      if (ROUND.contains(breed.growthClass())) {
+        return POT_BELLIED;
+      }
+      if (breed.type() == Breed.Type.LARD) {
+        return LARD;
+      }
+      return breed.growthClass().equals("traditional") ? LEAN_OUTDOOR : MODERN;
+    }
+
+    /** Whether such pigs are so round that no tape was made for them: a scale is better. */
+    public boolean needsScale() {
+      return this == LARD || this == POT_BELLIED;
+    }
   }
 
   /**
@@ -156,7 +176,7 @@ public final class TapeWeight {
     double[] lengths = readings.stream().mapToDouble(Reading::lengthM).toArray();
     Reading mean = new Reading(mean(girths), mean(lengths));
     String usual = n >= READINGS_OF_A_CAREFUL_TAPE ? "tape" : "tape-once";
-    double error = Table.named("weighing").row(usual).number("error");
+    double error = usualError(usual);
     if (n > 1) {
       double seen =
           relativeError(mean, errorOfMean(girths), errorOfMean(lengths), limit("tape-shape"));
@@ -165,6 +185,61 @@ public final class TapeWeight {
     double kg = kg(mean);
     double reach = Math.min(1, Normal.Z80 * error) * kg;
     return new Band(kg - reach, kg, kg + reach);
+  }
+
+  /**
+   * A weight by tape, with how far it can be out.
+   *
+   * @param kg live weight in kg
+   * @param error standard deviation as a share of the weight
+   * @param equations rows of {@code tape-equations}, where girth alone was measured; empty where
+   *     girth and length were
+   */
+  public record Taped(double kg, double error, List<String> equations) {
+    /** The weight in kg as a band that holds the true one eight times in ten. */
+    public Band band() {
+      double reach = Math.min(1, Normal.Z80 * error) * kg;
+      return new Band(kg - reach, kg, kg + reach);
+    }
+  }
+
+  /**
+   * The weight of one pig from whatever was measured within the hour: girths and lengths as {@link
+   * #combined}; girths alone by {@link #fromGirth}, however often no surer than one reading of both
+   * (our judgement: the same girth is 91 kg on one pig and 72 on another). For lard and pot-bellied
+   * pigs, for which the formula was not made, it counts for no more than a guess by eye (our
+   * judgement).
+   *
+   * @param girthsM heart girths in m, at least one
+   * @param lengthsM lengths in m; none, or one for each girth, or any number, whose mean counts
+   * @throws IllegalArgumentException if there is no girth
+   * @throws OutsideDomainException as {@link #kg} and {@link #fromGirth}
+   */
+  public static Taped of(List<Double> girthsM, List<Double> lengthsM, PigType type) {
+    if (girthsM.isEmpty()) {
+      throw new IllegalArgumentException("a weight by tape needs at least one girth");
+    }
+    if (lengthsM.isEmpty()) {
+      double[] girths = girthsM.stream().mapToDouble(g -> g).toArray();
+      double mean = mean(girths);
+      FromGirth alone = fromGirth(plausible("heart girth in m", mean), type);
+      double seen = girths.length < 2 ? 0 : 2 * errorOfMean(girths) / mean;
+      return new Taped(alone.kg, Math.max(usualError("girth-alone"), seen), alone.equations);
+    }
+    double length = mean(lengthsM.stream().mapToDouble(l -> l).toArray());
+    boolean paired = lengthsM.size() == girthsM.size();
+    List<Reading> readings = new ArrayList<>();
+    for (int i = 0; i < girthsM.size(); i++) {
+      readings.add(new Reading(girthsM.get(i), paired ? lengthsM.get(i) : length));
+    }
+    Band band = combined(readings);
+    double error = (band.high() / band.likely() - 1) / Normal.Z80;
+    return new Taped(
+        band.likely(), type.needsScale() ? Math.max(error, usualError("guess")) : error, List.of());
+  }
+
+  private static double usualError(String means) {
+    return Table.named("weighing").row(means).number("error");
   }
 
   private static double mean(double[] values) {
@@ -184,8 +259,8 @@ public final class TapeWeight {
     return Math.sqrt(squares / (values.length - 1) / values.length);
   }
 
-  private static void plausible(String measure, double metres) {
-    OutsideDomainException.within(measure, metres, 0.2, 2.5);
+  private static double plausible(String measure, double metres) {
+    return OutsideDomainException.within(measure, metres, 0.2, 2.5);
   }
 
   private static double limit(String key) {

@@ -14,6 +14,9 @@ public final class Transport {
   private static final double LIGHTEST_WEIGHED = 5;
   private static final double HEAVIEST_WEIGHED = 250;
 
+  /** The heaviest pig of which it is known how hot it can stand it. */
+  private static final double HEAVIEST_IN_HEAT = 120;
+
   private Transport() {}
 
   /**
@@ -23,6 +26,36 @@ public final class Transport {
    */
   public static boolean isHot(double outdoors) {
     return outdoors > limit("hot");
+  }
+
+  /**
+   * Air temperature over which pigs are not on the road: 30 degC for weaners, 27 degC for heavier
+   * pigs. Judgement between {@code scahaw-2002} and {@code animals-2015-trailers}.
+   *
+   * @param weight live weight in kg, 5 to 150
+   * @throws OutsideDomainException outside that
+   */
+  public static double hottest(double weight) {
+    OutsideDomainException.within(
+        "live weight in kg", weight, Allometry.LIGHTEST, Allometry.HEAVIEST);
+    return weather(weight <= weather("weaners-up-to-kg") ? "weaners-hot-above" : "hot-above");
+  }
+
+  /**
+   * Air temperature of the day over which they are loaded at dawn: for heavier pigs 3 degC over
+   * what they cope with, {@link Heat#upperCritical(double)}, and never more than {@link #hottest}.
+   * Judgement.
+   *
+   * @param weight live weight in kg, 5 to 150
+   * @throws OutsideDomainException outside that
+   */
+  public static double earlyAbove(double weight) {
+    double limit = hottest(weight);
+    if (weight <= weather("weaners-up-to-kg")) {
+      return limit;
+    }
+    double copes = Heat.upperCritical(Math.min(HEAVIEST_IN_HEAT, weight));
+    return Math.min(limit, copes + weather("early-over-upper-critical"));
   }
 
   /** Room to plan for one pig: all can lie, and a third more in the heat. */
@@ -159,6 +192,10 @@ public final class Transport {
 
   private static double positive(double area) {
     return OutsideDomainException.within("area in m2", area, Double.MIN_VALUE, Double.MAX_VALUE);
+  }
+
+  private static double weather(String key) {
+    return Table.named("haul-weather").row(key).number("value");
   }
 
   private static double limit(String key) {

@@ -40,6 +40,11 @@ public final class VitalSigns {
     EMERGENCY
   }
 
+  /** Mean rectal temperature of the kind at rest, degC. */
+  public static double normal(Kind kind) {
+    return kind.row().number("mean_c");
+  }
+
   /**
    * Fever from 40.0 degC (same day) and 41.0 (emergency), chill below 38.0 in a grower: a
    * judgement.

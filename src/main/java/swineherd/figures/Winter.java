@@ -16,6 +16,15 @@ public final class Winter {
   /** Usual standard deviation of the date of the first hard freeze, in days; 7 to 14. */
   public static final double USUAL_SPREAD = 10;
 
+  /** Key of the task of laying in feed. */
+  public static final String FEED_STORE = "feed-store";
+
+  /** Key of the task of going round the shelter. */
+  public static final String REPAIRS = "repairs";
+
+  /** Key of the task of trying everything out. */
+  public static final String TEST_RUN = "test-run";
+
   /** One year in ten is earlier than this many standard deviations before the mean. */
   private static final double TENTH_PERCENTILE = 1.2816;
 

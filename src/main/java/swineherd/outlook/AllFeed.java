@@ -44,7 +44,8 @@ final class AllFeed {
     return kg.length == 0 ? Optional.empty() : Optional.of(new AllFeed(from, kg, setup, grounds));
   }
 
-  private static boolean isKnown(Stay stay) {
+  /** Whether all is known that the feed of a group hangs on. */
+  static boolean isKnown(Stay stay) {
     return stay.group().count() != null && stay.course() != null && stay.course().end() != null;
   }
 

@@ -129,6 +129,7 @@ public record Course(
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
       List<KnownWeight> weights = weights(setup, group);
+      all.addAll(refused(setup, group));
       if (group.arrives() == null && weights.isEmpty()) {
         continue;
       }
@@ -144,7 +145,13 @@ public record Course(
               .said("feed.kind", setup.feed().kind());
       for (int j = 0; j < setup.diary().size(); j++) {
         if (isWeight(setup.diary().get(j), group)) {
-          grounds.and("diary[" + j + "]", "weight");
+          DiaryEntry entry = setup.diary().get(j);
+          String row = "diary[" + j + "].";
+          grounds.said(row + "weight", entry.weight());
+          if (entry.weight() == null) {
+            grounds.and("diary[" + j + "]", "girth");
+            grounds.said(row + "length", entry.length().isEmpty() ? null : entry.length());
+          }
         }
       }
       try {
@@ -245,24 +252,34 @@ public record Course(
         eightWeeks.isAfter(group.arrives()) ? group.arrives() : eightWeeks);
   }
 
-  /** The weights that the diary gives for a group, by their day. */
+  /** The weights that the diary gives for a group, by their day; no tape beyond its use. */
   private static List<KnownWeight> weights(Setup setup, Group group) {
     return setup.diary().stream()
         .filter(e -> isWeight(e, group))
-        .map(Course::weighing)
-        .sorted(Comparator.comparing(Weighing::on))
-        .map(KnownWeight::of)
+        .flatMap(e -> DiaryWeight.maybe(e, group).stream())
+        .sorted(Comparator.comparing(KnownWeight::on))
         .toList();
   }
 
-  private static boolean isWeight(DiaryEntry entry, Group group) {
-    return entry.weight() != null && entry.on() != null && group.name().equals(entry.pigs());
+  /** The tapes of a group that were not made for such a pig, and so give no weight. */
+  private static List<Outlook> refused(Setup setup, Group group) {
+    List<Outlook> all = new ArrayList<>();
+    for (int j = 0; j < setup.diary().size(); j++) {
+      DiaryEntry entry = setup.diary().get(j);
+      if (isWeight(entry, group)) {
+        try {
+          DiaryWeight.of(entry, group);
+        } catch (OutsideDomainException e) {
+          List<String> grounds = Grounds.of("diary[" + j + "]", "girth", "length").list();
+          all.add(new NotWorkedOut("weight by tape", group.name(), e.getMessage(), grounds));
+        }
+      }
+    }
+    return all;
   }
 
-  private static Weighing weighing(DiaryEntry entry) {
-    boolean scale = entry.did() == DiaryEntry.Did.WEIGHED;
-    return new Weighing(
-        entry.on(), entry.weight(), scale ? Weighing.Means.SCALE : Weighing.Means.TAPE);
+  private static boolean isWeight(DiaryEntry entry, Group group) {
+    return entry.on() != null && DiaryWeight.isOf(entry, group);
   }
 
   private static double target(Group group, GrowthClass growthClass, List<String> assumed) {
@@ -312,7 +329,7 @@ public record Course(
   }
 
   /** Bred for lard, and not crossed with anything leaner. */
-  private static boolean isLard(Group group) {
+  static boolean isLard(Group group) {
     return group.breed() != null
         && Breed.named(group.breed()).type() == Breed.Type.LARD
         && (group.crossedWith() == null

@@ -67,6 +67,18 @@ public final class DailyFeed {
     return feeding.given(stay.weightOn(day));
   }
 
+  /** Feed to be given to one pig from a day on, up to another without it, kg. */
+  double given(LocalDate from, LocalDate to) {
+    return from.isAfter(to) ? 0 : from.datesUntil(to).mapToDouble(this::givenOn).sum();
+  }
+
+  /** Feed given to one pig from the day it came to the day it goes, at most a year, kg. */
+  double givenInAll() {
+    LocalDate first = stay.first();
+    LocalDate yearOn = first.plusYears(1);
+    return given(first, stay.to().isAfter(yearOn) ? yearOn : stay.to());
+  }
+
   /**
    * What one pig drinks on a day. The published need goes by the feed that housed pigs eat; what
    * outdoors adds is not in it.

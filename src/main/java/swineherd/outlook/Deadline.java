@@ -7,6 +7,7 @@ import java.util.Optional;
 import swineherd.figures.Band;
 import swineherd.figures.DateBand;
 import swineherd.figures.Forecast;
+import swineherd.figures.Growth;
 import swineherd.figures.GrowthClass;
 import swineherd.figures.OutsideDomainException;
 import swineherd.figures.SlaughterDay;
@@ -33,6 +34,10 @@ import swineherd.setup.Setup;
  *     null
  * @param latestArrival the last day of arrival from which eight in ten such groups reach it in
  *     time; null if they are there already, or the curve does not go so far
+ * @param arrivalPast words to end its sentence: that it is past on the day of the check, or nothing
+ * @param lighter live weight that eight in ten such groups have in time, kg, but not above the
+ *     target
+ * @param most heaviest that such pigs get on this feed as far as the curve is known, kg
  * @param decideBy when to have decided what to do: a month before they come, or else before the day
  *     set or an early frost; today if that is past
  * @param bookBy when to have booked the likely day of finish; null if that is not known
@@ -50,6 +55,9 @@ public record Deadline(
     DateBand finish,
     LocalDate crossFinish,
     LocalDate latestArrival,
+    String arrivalPast,
+    double lighter,
+    double most,
     LocalDate decideBy,
     LocalDate bookBy,
     List<String> grounds)
@@ -60,6 +68,7 @@ public record Deadline(
 
   private static final String MODERN = "modern-cross";
   private static final int LONGEST_DAYS = 2000;
+  private static final double EXACT_KG = 0.1;
 
   /** Judgement: so long it takes to find other pigs, or to get ready for these. */
   private static final int MONTH = 30;
@@ -86,6 +95,8 @@ public record Deadline(
     double chance = byDay ? course.notReachedBy(day) : stay.chance();
     Band weight = course.weightOn(day);
     DateBand finish = course.finish();
+    LocalDate latestArrival = coming ? latestArrival(course, stay, byDay) : null;
+    boolean past = latestArrival != null && latestArrival.isBefore(setup.checkOn());
     return Optional.of(
         new Deadline(
             course.pigs(),
@@ -99,7 +110,10 @@ public record Deadline(
             course.target(),
             finish,
             coming && chance > LATE ? crossFinish(course, stay, byDay) : null,
-            coming ? latestArrival(course, stay, byDay) : null,
+            latestArrival,
+            past ? ", which is past" : "",
+            lighter(course, stay, byDay),
+            most(course),
             decideBy(course, stay, coming, setup.checkOn()),
             finish == null
                 ? null
@@ -162,13 +176,42 @@ public record Deadline(
     return most == LONGEST_DAYS ? null : course.arrives().minusDays(most);
   }
 
+  /** Found by halving between what they weigh and the target. */
+  private static double lighter(Course course, WinterStay stay, boolean byDay) {
+    double least = course.forecast().start().kg();
+    double most = Math.min(course.target(), course.forecast().growth().highestKg());
+    while (most - least > EXACT_KG) {
+      double middle = (least + most) / 2;
+      if (late(course.forecast(), middle, course, stay, byDay, 0) <= LATE) {
+        least = middle;
+      } else {
+        most = middle;
+      }
+    }
+    return Math.min(least, course.target());
+  }
+
+  private static double most(Course course) {
+    Forecast forecast = course.forecast();
+    try {
+      return forecast.growth().weightAfter(forecast.start().kg(), Growth.LONGEST_DAYS);
+    } catch (OutsideDomainException e) {
+      return forecast.growth().highestKg();
+    }
+  }
+
   /** Chance of not being in time if they come so many days earlier. */
   private static double late(
       Forecast forecast, Course course, WinterStay stay, boolean byDay, long earlier) {
+    return late(forecast, course.target(), course, stay, byDay, earlier);
+  }
+
+  private static double late(
+      Forecast forecast, double target, Course course, WinterStay stay, boolean byDay, long days) {
     if (byDay) {
-      return late(forecast, course.target(), course.slaughterOn().plusDays(earlier));
+      return late(forecast, target, course.slaughterOn().plusDays(days));
     }
-    return stay.frost().mean(day -> late(forecast, course.target(), day.plusDays(earlier)));
+    return stay.frost().mean(day -> late(forecast, target, day.plusDays(days)));
   }
 
   private static double late(Forecast forecast, double target, LocalDate day) {

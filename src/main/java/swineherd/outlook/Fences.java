@@ -38,6 +38,13 @@ final class Fences {
     all.add(Voltage.of(pigs, frozen != null && frozen.now()));
     all.add(energizer);
     all.add(EarthNeed.of(pigs, energizer, frozen));
+    if (frozen != null) {
+      for (Training training : Training.of(pigs)) {
+        FrozenTraining.of(training, frozen).ifPresent(all::add);
+      }
+    }
+    orNotWorkedOut("battery and panel", pigs, () -> PowerNeed.of(pigs, energizer), all)
+        .ifPresent(all::add);
     orNotWorkedOut("volts at the far end", pigs, () -> FarEnd.of(pigs, wires), all)
         .ifPresent(all::add);
   }

@@ -22,9 +22,17 @@ import swineherd.setup.Place;
  * the month in which such winters begin.
  *
  * @param now whether it is so on the day of the check
+ * @param from first day on which that must be reckoned with
+ * @param to last day
  * @param readyBy day to have the fence ready for it, not before the day of the check
  */
-record FrozenGround(boolean now, LocalDate readyBy, List<String> assumed, List<String> grounds) {
+record FrozenGround(
+    boolean now,
+    LocalDate from,
+    LocalDate to,
+    LocalDate readyBy,
+    List<String> assumed,
+    List<String> grounds) {
 
   /** Judgement: mean first hard freeze of a winter of class C, and of D and E, in the north. */
   private static final MonthDay COLD = MonthDay.of(Month.NOVEMBER, 1);
@@ -43,10 +51,12 @@ record FrozenGround(boolean now, LocalDate readyBy, List<String> assumed, List<S
     long lag = (long) Table.named("fence-build").row("ground-frost-lag").number("value");
     LocalDate today = pigs.setup().checkOn();
     LocalDate there = pigs.readyBy(0);
+    WinterClimate climate = WinterClimate.of(place);
+    double spread = place.frostSpread() == null ? Winter.USUAL_SPREAD : place.frostSpread();
     ColdSeason season =
         ColdSeason.currentOrNext(
-            firstFreeze(place, winter, assumed),
-            place.frostSpread() == null ? Winter.USUAL_SPREAD : place.frostSpread(),
+            firstFreeze(place, climate, winter, assumed),
+            climate.dateTaken() ? climate.spread() : spread,
             hemisphere(place),
             (there == null ? today : there).plusDays(lag));
     LocalDate from = season.start().plusDays(lag);
@@ -64,9 +74,13 @@ record FrozenGround(boolean now, LocalDate readyBy, List<String> assumed, List<S
     return Optional.of(
         new FrozenGround(
             !today.isBefore(from) && !today.isAfter(to),
+            from,
+            to,
             ready.isBefore(today) ? today : ready,
             List.copyOf(assumed),
-            Grounds.of("place", "coldestMonth", "firstHardFrost").list()));
+            Grounds.of("place", "coldestMonth", "firstHardFrost")
+                .said("place.hardinessZone", place.hardinessZone())
+                .list()));
   }
 
   /** Null if nothing is known of it, or that it does not freeze. */
@@ -89,9 +103,14 @@ record FrozenGround(boolean now, LocalDate readyBy, List<String> assumed, List<S
     return WinterClass.C;
   }
 
-  private static MonthDay firstFreeze(Place place, WinterClass winter, List<String> assumed) {
+  private static MonthDay firstFreeze(
+      Place place, WinterClimate climate, WinterClass winter, List<String> assumed) {
     if (place.firstHardFrost() != null) {
       return place.firstHardFrost();
+    }
+    if (climate.dateTaken()) {
+      assumed.addAll(climate.assumed());
+      return climate.firstHardFrost();
     }
     MonthDay north = winter.atLeast(WinterClass.D) ? HARD : COLD;
     assumed.add("the first hard frost at the usual time of such a winter");

@@ -2,6 +2,7 @@ package swineherd.outlook;
 
 import java.time.LocalDate;
 import java.util.List;
+import swineherd.figures.Band;
 import swineherd.setup.Group;
 
 /** When a group is born and when it goes, as far as it is known; all of it may be null. */
@@ -38,6 +39,22 @@ final class Leaving {
       return group.slaughterOn();
     }
     return course.finish().likely();
+  }
+
+  /** The likely day, or a later one: pigs that should have gone are still there. */
+  LocalDate likelyFrom(LocalDate today) {
+    LocalDate likely = likely();
+    return likely != null && likely.isBefore(today) ? today : likely;
+  }
+
+  /** Live weight of one on {@link #likelyFrom}, kg; null without a course. */
+  Double weightFrom(LocalDate today) {
+    if (course == null) {
+      return null;
+    }
+    LocalDate likely = likely();
+    Band late = likely != null && likely.isBefore(today) ? course.weightOn(today) : null;
+    return late == null ? course.endWeight() : late.likely();
   }
 
   /** The day set for slaughter, otherwise the early end of the finish. */

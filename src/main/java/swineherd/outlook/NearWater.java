@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import swineherd.figures.Distances;
 import swineherd.figures.Signal;
+import swineherd.rulebook.Table;
 import swineherd.setup.Pen;
 import swineherd.setup.Setup;
 
@@ -36,6 +37,11 @@ public record NearWater(
     boolean earth,
     List<String> grounds)
     implements Outlook {
+
+  /** Whether dung of sloping, overloaded ground still drains to it: a judgement. */
+  public boolean inReach() {
+    return distance < plan * Table.named("ground-limits").row("runoff-times").number("value");
+  }
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Stay> stays = Stay.of(setup, courses);

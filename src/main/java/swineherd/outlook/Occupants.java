@@ -8,6 +8,7 @@ import java.util.Objects;
 import swineherd.figures.Band;
 import swineherd.figures.Breed;
 import swineherd.figures.GrowthClass;
+import swineherd.figures.KnownWeight;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.Group;
 import swineherd.setup.Pen;
@@ -155,8 +156,8 @@ record Occupants(Setup setup, int index, Pen pen, List<Member> members) {
   private static double lastWeight(Setup setup, Group group, GrowthClass usual) {
     Double weight = group.arrivalWeight();
     for (DiaryEntry entry : setup.diary()) {
-      if (entry.weight() != null && Objects.equals(entry.pigs(), group.name())) {
-        weight = entry.weight();
+      if (DiaryWeight.isOf(entry, group)) {
+        weight = DiaryWeight.maybe(entry, group).map(KnownWeight::kg).orElse(weight);
       }
     }
     return weight == null ? usual.eightWeekKg().likely() : weight;

@@ -32,6 +32,8 @@ import swineherd.setup.Setup;
  * @param weight of one, kg; null if not known
  * @param usual what pigs of the breed weigh at that age, kg; null if age or breed is not known
  * @param light whether they weigh less than that
+ * @param grown whether they are no weaners any more, over sixteen weeks
+ * @param lard whether they are bred for lard and not crossed with anything leaner
  * @param asks what to ask the seller, in words; empty if all of it is known
  * @param by two weeks before they come, to be still free to choose; null if no day is known
  */
@@ -51,6 +53,8 @@ public record Offer(
     Double weight,
     Band usual,
     boolean light,
+    boolean grown,
+    boolean lard,
     String asks,
     LocalDate by,
     List<String> grounds)
@@ -111,6 +115,8 @@ public record Offer(
         group.arrivalWeight(),
         usual,
         usual != null && group.arrivalWeight() != null && group.arrivalWeight() < usual.low(),
+        age != null && age / 7 > OLDEST_WEEKS,
+        Course.isLard(group),
         asks(group, age),
         group.arrives() == null ? null : group.arrives().minusDays(LEAD_DAYS),
         Grounds.of(path, "source", "ageOnArrival", "born", "weanedAt", "breed", "arrivalWeight")
@@ -150,6 +156,9 @@ public record Offer(
     if (group.weanedAt() == null) {
       asks.add("when they were weaned and how long they have eaten dry feed");
     }
-    return asks.isEmpty() ? "" : String.join("; ", asks);
+    if (!asks.isEmpty() && group.males() == Group.Males.CASTRATED) {
+      asks.add("that all males are castrated and healed");
+    }
+    return String.join("; ", asks);
   }
 }

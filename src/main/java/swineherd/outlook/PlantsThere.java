@@ -94,7 +94,8 @@ public record PlantsThere(
         grounds.list());
   }
 
-  private static boolean isSouthern(Setup setup) {
+  /** Whether seasons are those of the south; the country tells where the latitude was not said. */
+  static boolean isSouthern(Setup setup) {
     if (setup.place().latitude() != null) {
       return setup.place().latitude() < 0;
     }

@@ -70,6 +70,11 @@ record Stay(Group group, String path, Course course, Feed feed, LocalDate from, 
     return a == null || a.isBefore(b) ? b : a;
   }
 
+  /** The day they came or come; where it was not said, the first day they are there. */
+  LocalDate first() {
+    return group.arrives() == null ? from : group.arrives();
+  }
+
   boolean isThereOn(LocalDate day) {
     return !day.isBefore(from) && !day.isAfter(to);
   }

@@ -3,10 +3,8 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import swineherd.setup.Group;
@@ -30,7 +28,7 @@ import swineherd.setup.Sign;
 public record SunSigns(
     String pigs,
     String pen,
-    Set<Sign.Kind> shown,
+    Set<String> shown,
     String skin,
     Long days,
     Long downDays,
@@ -44,43 +42,36 @@ public record SunSigns(
   private static final int DAYS_BEFORE = 3;
 
   static List<Outlook> of(Setup setup) {
-    Map<String, List<Integer>> byGroup = new LinkedHashMap<>();
-    for (int i = 0; i < setup.signs().size(); i++) {
-      if (setup.signs().get(i).sign() != null) {
-        byGroup.computeIfAbsent(group(setup, setup.signs().get(i)), g -> new ArrayList<>()).add(i);
-      }
-    }
     List<Outlook> all = new ArrayList<>();
-    byGroup.forEach((pigs, signs) -> all.add(of(setup, pigs, signs)));
+    Watched.byGroup(setup)
+        .forEach(
+            (pigs, at) -> {
+              SunSigns seen = of(setup, pigs, at);
+              if (!seen.shown().isEmpty()) {
+                all.add(seen);
+              }
+            });
     return all;
   }
 
-  /** The group a sign is about: the only one where there is one. */
-  private static String group(Setup setup, Sign sign) {
-    if (sign.pigs() != null) {
-      return sign.pigs();
-    }
-    return setup.pigs().size() == 1 ? setup.pigs().get(0).name() : "";
-  }
-
   private static SunSigns of(Setup setup, String pigs, List<Integer> at) {
-    Set<Sign.Kind> shown = EnumSet.noneOf(Sign.Kind.class);
+    Set<String> shown = new HashSet<>();
     List<LocalDate> since = new ArrayList<>();
     LocalDate downSince = null;
     Double temperature = null;
     Grounds grounds = new Grounds();
     for (int i : at) {
       Sign sign = setup.signs().get(i);
-      shown.add(sign.sign());
+      shown.addAll(Watched.shown(setup, sign));
       since.add(sign.since());
-      if (sign.sign() == Sign.Kind.CANNOT_RISE) {
+      if ("cannot-rise".equals(sign.sign())) {
         downSince = sign.since();
       }
       if (sign.temperature() != null) {
         temperature =
             temperature == null ? sign.temperature() : Math.max(temperature, sign.temperature());
       }
-      grounds.and("signs[" + i + "]", "sign", "since", "temperature");
+      grounds.and("signs[" + i + "]", "sign", "count", "since", "temperature");
     }
     LocalDate today = setup.checkOn();
     LocalDate first =

@@ -32,7 +32,8 @@ import swineherd.setup.Setup;
  * @param noted whether it stands in the diary
  * @param lastDose day of the last dose; null if unknown
  * @param clearance the first day they may go, and what it rests on
- * @param said withdrawal the keeper noted, days; null if none
+ * @param said withdrawal the keeper noted from the label or the vet, the longer, days; null if none
+ * @param offLabel given other than the pack says
  * @param labels withdrawals printed there for that active, by the way it is given, in words
  * @param running the withdrawal is known and not over today
  * @param mayReach it may still be running on the next day they could go, which is the one set, or
@@ -49,6 +50,7 @@ public record Treated(
     LocalDate lastDose,
     Clearance clearance,
     Double said,
+    boolean offLabel,
     String labels,
     boolean running,
     boolean mayReach,
@@ -135,7 +137,8 @@ public record Treated(
               medicine.noted,
               medicine.lastDose(),
               clearance,
-              medicine.label,
+              medicine.said(),
+              medicine.offLabel,
               Withdrawal.labels(medicine.active, region),
               clearance.date() != null && clearance.date().isAfter(setup.checkOn()),
               medicine.mayReach(mayGo, region),
@@ -205,6 +208,8 @@ public record Treated(
     private final List<Route> routes = new ArrayList<>();
     private final Grounds grounds = new Grounds();
     private Double label;
+    private Double vet;
+    private boolean offLabel;
 
     Medicine(String active, boolean noted) {
       this.active = active;
@@ -214,10 +219,23 @@ public record Treated(
     void add(DiaryEntry entry, String path) {
       days.add(entry.on());
       routes.add(entry.route());
-      if (entry.withdrawal() != null) {
-        label = label == null ? entry.withdrawal() : Math.max(label, entry.withdrawal());
-      }
+      label = longer(label, entry.withdrawal());
+      vet = longer(vet, entry.vetWithdrawal());
+      offLabel |= Boolean.TRUE.equals(entry.offLabel());
       grounds.and(path, "active", "route", "on", "withdrawal");
+      grounds.said(path + ".offLabel", entry.offLabel());
+      grounds.said(path + ".vetWithdrawal", entry.vetWithdrawal());
+    }
+
+    Double said() {
+      return longer(label, vet);
+    }
+
+    private static Double longer(Double a, Double b) {
+      if (a == null || b == null) {
+        return a == null ? b : a;
+      }
+      return Math.max(a, b);
     }
 
     /** Whether this is the worming of that day, or a later one. */
@@ -235,7 +253,7 @@ public record Treated(
     Clearance clearance(Region region) {
       Route route = routes.stream().distinct().count() == 1 ? routes.get(0) : null;
       return Withdrawal.clearance(
-          new Treatment(active, route, region, lastDose(), label, null, false));
+          new Treatment(active, route, region, lastDose(), label, vet, offLabel));
     }
 
     boolean mayReach(LocalDate mayGo, Region region) {

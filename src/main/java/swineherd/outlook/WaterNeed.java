@@ -112,6 +112,9 @@ public record WaterNeed(
       boolean slow = slowFrom != null;
       Grounds grounds = Grounds.of(path, "water.kind");
       stays.forEach(s -> grounds.and(s.grounds().list()));
+      stays.stream()
+          .filter(s -> s.group().arrives() == null)
+          .forEach(s -> grounds.and(s.path(), "arrives"));
       return new WaterNeed(
           pen.name(),
           come,

@@ -2,7 +2,11 @@ package swineherd.outlook;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import swineherd.figures.WaterLost;
 import swineherd.setup.Setup;
 import swineherd.setup.Sign;
@@ -27,12 +31,19 @@ public record WaterOut(
     implements Outlook {
 
   private static final double LIGHTEST = 5;
+  private static final String NO_WATER = "no-water";
+
+  /** Signs of salt poisoning on the nerves, and signs that a pig is not bright. */
+  private static final Set<String> NERVOUS =
+      Set.of("fits", "hind-weak", "head-tilt", "trembling", "cannot-rise");
+
+  private static final Set<String> DULL = Set.of("dull", "off-feed", "missed-meal");
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
     for (int i = 0; i < setup.signs().size(); i++) {
       Sign sign = setup.signs().get(i);
-      if (sign.sign() == Sign.Kind.NO_WATER) {
+      if (NO_WATER.equals(sign.sign())) {
         all.add(of(setup, sign, "signs[" + i + "]", Stay.of(setup, courses)));
       }
     }
@@ -45,22 +56,45 @@ public record WaterOut(
             ? stays
             : stays.stream().filter(s -> s.group().name().equals(sign.pigs())).toList();
     LocalDate today = setup.checkOn();
-    double weight =
-        Math.max(LIGHTEST, dry.stream().mapToDouble(s -> s.weightOn(today)).min().orElse(LIGHTEST));
+    String pigs = Watched.group(setup, sign);
+    double weight = lightest(dry, today);
     Double hours = sign.dryFor() == null ? null : sign.dryFor() * 24;
     return new WaterOut(
-        dry.size() == 1 ? dry.get(0).group().name() : "",
-        WaterLost.action(hours, new Weather(setup.place()).hotDay(today), look(sign)),
+        pigs,
+        WaterLost.action(hours, new Weather(setup.place()).hotDay(today), look(setup, pigs, sign)),
         hours == null ? null : (int) Math.round(hours),
         weight,
         WaterLost.litresPerHour(weight),
-        Grounds.of(path, "sign", "dryFor", "look").and("place", "hottestMonth").list());
+        grounds(setup, pigs, path));
   }
 
-  private static WaterLost.Look look(Sign sign) {
-    if (sign.look() == null || sign.look() == Sign.Look.DULL) {
-      return WaterLost.Look.DULL_OR_UNSEEN;
+  private static List<String> grounds(Setup setup, String pigs, String path) {
+    Grounds grounds = Grounds.of(path, "sign", "count", "dryFor", "look");
+    for (int i : Watched.byGroup(setup).get(pigs)) {
+      grounds.and("signs[" + i + "]", "sign", "count");
     }
-    return sign.look() == Sign.Look.BRIGHT ? WaterLost.Look.BRIGHT : WaterLost.Look.NERVOUS;
+    return grounds.and("place", "hottestMonth").list();
+  }
+
+  /** The lightest of some pigs, kg; rather too light where it is not known. */
+  static double lightest(List<Stay> pigs, LocalDate on) {
+    return Math.max(
+        LIGHTEST, pigs.stream().mapToDouble(s -> s.weightOn(on)).min().orElse(LIGHTEST));
+  }
+
+  /** How they look, by what was said and by the other signs of the group; the worst counts. */
+  private static WaterLost.Look look(Setup setup, String pigs, Sign sign) {
+    Set<String> shown =
+        setup.signs().stream()
+            .filter(s -> Watched.group(setup, s).equals(pigs))
+            .map(Sign::sign)
+            .filter(Objects::nonNull)
+            .collect(Collectors.toSet());
+    if (sign.look() == Sign.Look.NERVOUS || !Collections.disjoint(shown, NERVOUS)) {
+      return WaterLost.Look.NERVOUS;
+    }
+    return sign.look() == Sign.Look.BRIGHT && Collections.disjoint(shown, DULL)
+        ? WaterLost.Look.BRIGHT
+        : WaterLost.Look.DULL_OR_UNSEEN;
   }
 }

@@ -1,6 +1,7 @@
 package swineherd.outlook;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -42,9 +43,12 @@ import swineherd.setup.Shelter;
  * @param firstBed straw for the first filling, kg
  * @param straw straw to have in, the first filling and a reserve counted, kg
  * @param bales the same in small bales
+ * @param strawMonthly of it used, without the reserve, kg a month; of a shorter stay all of it
  * @param waterThen water that they drink at the frost, L a day
  * @param waterLater water that they drink at their heaviest, L a day
- * @param strawBy, shelterBy, waterBy, bedBy days by which those are to be ready; not before today
+ * @param strawBy, shelterBy, waterBy, repairsBy, bedBy days by which those are to be ready; not
+ *     before today
+ * @param testBy day by which all of it is to be tried out; not before today
  * @param assumed what was not said and how it was taken
  */
 public record WinterPen(
@@ -63,12 +67,15 @@ public record WinterPen(
     Band firstBed,
     double straw,
     int bales,
+    double strawMonthly,
     double waterThen,
     double waterLater,
     LocalDate strawBy,
     LocalDate shelterBy,
     LocalDate waterBy,
+    LocalDate repairsBy,
     LocalDate bedBy,
+    LocalDate testBy,
     List<String> assumed,
     List<String> grounds)
     implements Outlook {
@@ -84,8 +91,19 @@ public record WinterPen(
   /** Degrees in the shade on a winter day; the water figure is level there. */
   private static final double WINTER_DAY = 0;
 
+  private static final double MONTH = 30.4;
+
   /** A group in its winter. */
   record Winterer(Course course, WinterStay stay) {
+    /** Days of the cold season that they are there, at least one. */
+    double days() {
+      LocalDate last = stay.season().end();
+      if (course.end() != null && course.end().isBefore(last)) {
+        last = course.end();
+      }
+      return Math.max(1, (double) ChronoUnit.DAYS.between(stay.firstDay(), last));
+    }
+
     /** Weight at the end of the season, on the day set, or the target if they go with it; kg. */
     double heaviest() {
       LocalDate last = stay.season().end();
@@ -137,6 +155,8 @@ public record WinterPen(
     double heaviest = 0;
     double bedArea = 0;
     double wear = 0;
+    double worn = 0;
+    double days = MONTH;
     double waterThen = 0;
     double waterLater = 0;
     for (Winterer group : winterers) {
@@ -149,7 +169,10 @@ public record WinterPen(
       lightest = Math.min(lightest, then);
       heaviest = Math.max(heaviest, most);
       bedArea += Hut.bedArea(Hut.Season.WINTER, pigs, within(most, 5, 150));
-      wear += Bedding.order(Bedding.straw(Bedding.Season.WINTER, pigs, most - then));
+      Band straw = Bedding.straw(Bedding.Season.WINTER, pigs, most - then);
+      worn += straw.likely();
+      wear += Bedding.order(straw);
+      days = Math.max(days, group.days());
       waterThen += pigs * water(group.course(), then);
       waterLater += pigs * water(group.course(), most);
       grounds.and(group.stay().grounds());
@@ -176,12 +199,15 @@ public record WinterPen(
         firstBed,
         straw,
         Bedding.bales(straw, Bedding.smallBale()),
+        Math.max(worn, firstBed.likely()) * MONTH / days,
         waterThen,
         waterLater,
-        by("buy-straw", winter, frost, setup.checkOn()),
-        by("site-shelter", winter, frost, setup.checkOn()),
-        by("water", winter, frost, setup.checkOn()),
-        by("bed-and-sick-pen", winter, frost, setup.checkOn()),
+        by("buy-straw", winter, frost.early(), setup.checkOn()),
+        by("site-shelter", winter, frost.early(), setup.checkOn()),
+        by("water", winter, frost.early(), setup.checkOn()),
+        by(Winter.REPAIRS, winter, frost.early(), setup.checkOn()),
+        by("bed-and-sick-pen", winter, frost.early(), setup.checkOn()),
+        by(Winter.TEST_RUN, winter, frost.early(), setup.checkOn()),
         List.copyOf(assumed),
         grounds.list());
   }
@@ -221,10 +247,9 @@ public record WinterPen(
   }
 
   /** The day by which a task is to be done, but not before today. */
-  private static LocalDate by(
-      String task, WinterClass winter, FirstFrost frost, LocalDate checkOn) {
+  static LocalDate by(String task, WinterClass winter, LocalDate earlyFrost, LocalDate checkOn) {
     LocalDate due =
-        Winter.readiness(winter, frost.early()).stream()
+        Winter.readiness(winter, earlyFrost).stream()
             .filter(t -> t.key().equals(task))
             .findFirst()
             .orElseThrow()

@@ -59,12 +59,16 @@ final class Wintering {
               });
     }
     all.addAll(stays);
+    List<WinterPen> pens = new ArrayList<>();
     for (int i = 0; i < setup.pens().size(); i++) {
-      pen(i, climate, courses, stays);
+      pen(i, climate, courses, stays).ifPresent(pens::add);
     }
+    all.addAll(pens);
+    WinterWay.of(pens).ifPresent(all::add);
   }
 
-  private void pen(int i, WinterClimate climate, List<Course> courses, List<WinterStay> stays) {
+  private Optional<WinterPen> pen(
+      int i, WinterClimate climate, List<Course> courses, List<WinterStay> stays) {
     String name = setup.pens().get(i).name();
     List<String> known = stays.stream().map(WinterStay::pigs).toList();
     List<Course> here =
@@ -77,13 +81,39 @@ final class Wintering {
     }
     List<WinterPen.Winterer> winterers = WinterPen.winterers(name, courses, stays);
     if (winterers.isEmpty()) {
-      return;
+      return Optional.empty();
     }
     List<String> grounds = winterers.get(0).stay().grounds();
-    tried(name, grounds, () -> WinterPen.of(setup, i, winterers, climate)).ifPresent(all::add);
-    tried(name, grounds, () -> WinterLying.of(setup, i, winterers, climate))
-        .flatMap(lying -> lying)
+    Optional<WinterPen> pen =
+        tried(name, grounds, () -> WinterPen.of(setup, i, winterers, climate));
+    Optional<WinterLying> lying =
+        tried(name, grounds, () -> WinterLying.of(setup, i, winterers, climate))
+            .flatMap(found -> found);
+    lying.ifPresent(all::add);
+    pen.ifPresent(found -> inPen(i, found, lying.orElse(null), winterers, climate));
+    return pen;
+  }
+
+  /** What else a winter asks of a pen and of those in it. */
+  private void inPen(
+      int i,
+      WinterPen pen,
+      WinterLying lying,
+      List<WinterPen.Winterer> winterers,
+      WinterClimate climate) {
+    double extra = lying == null ? 0 : lying.extraFeed().likely();
+    tried(pen.pen(), pen.grounds(), () -> WinterStores.of(setup, pen, winterers, extra))
+        .flatMap(stores -> stores)
         .ifPresent(all::add);
+    SnowRoof.of(setup, i, pen).ifPresent(all::add);
+    WinterDark.of(setup, i, pen, winterers, climate.hemisphere()).ifPresent(all::add);
+    if (pen.cold()) {
+      for (WinterPen.Winterer group : winterers) {
+        tried(pen.pen(), pen.grounds(), () -> WinterLeave.of(setup, group, climate))
+            .flatMap(leave -> leave)
+            .ifPresent(all::add);
+      }
+    }
   }
 
   /** What lies outside what the figures are good for is said to be so. */

@@ -23,8 +23,9 @@ import swineherd.setup.Setup;
  * @param earth whether they live on earth; what is not known counts as earth
  * @param areaPerPig m2; null if unknown
  * @param overloaded so many pigs for so little rested ground that testing and worming cannot keep
- *     up, whatever the unknown answers turn out to be
- * @param perhapsOverloaded it is if what is unknown is at its worst, and not if at its best
+ *     up, whatever turns out of the pen that is not known
+ * @param perhapsOverloaded it is if what is not known of the pen is at its worst, and not if at its
+ *     best
  * @param missing what to find out then, in words
  * @param wormsKnown worms were found in pigs from there, and it has not had the rest that a heavy
  *     infestation asks for, nor is the floor steamed
@@ -95,7 +96,10 @@ public record WormGround(
         worms.ofGround().and("pigs[" + index + "]", "count", "arrives", "dungCount").list());
   }
 
-  /** The same with every unknown answer at its best; the past of the pigs stays as it is. */
+  /**
+   * The same with what is not known of the pen at its best. Age and season, where unknown, stay at
+   * their worst, and the past of the pigs as it is: nobody is asked for them on account of this.
+   */
   private static Keeping best(Keeping k) {
     return new Keeping(
         k.areaPerPigM2(),
@@ -103,24 +107,21 @@ public record WormGround(
         k.restDays() == null ? Double.POSITIVE_INFINITY : k.restDays(),
         k.washed() == null ? Boolean.TRUE : k.washed(),
         k.history(),
-        k.ageWeeks() == null ? GROWN : k.ageWeeks(),
+        k.ageWeeks(),
         k.breeding(),
-        k.coldThroughout() == null ? Boolean.TRUE : k.coldThroughout());
+        k.coldThroughout());
   }
-
-  /** An age in weeks at which they are no longer among the youngest. */
-  private static final double GROWN = 20;
 
   private static String missing(Keeping k) {
     List<String> open = new ArrayList<>();
-    if (k.areaPerPigM2() == null) {
-      open.add("how much room each pig has");
-    }
     if (k.ground() == null) {
       open.add("what they walk on");
     }
     if (k.restDays() == null) {
       open.add("when pigs or pig manure were last there");
+    }
+    if (open.isEmpty()) {
+      open.add("how much room each pig has");
     }
     return String.join(", and ", open);
   }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import swineherd.figures.OutsideDomainException;
 import swineherd.figures.Parasites;
 import swineherd.figures.Parasites.Input;
@@ -34,7 +33,7 @@ import swineherd.units.Dates;
  * @param lateForDose the day of the count, or today if that is past, is in the last six weeks, and
  *     a dose on it with the longest withdrawal would outlast the day set for slaughter
  * @param near the day set for slaughter is so near that worms picked up today will not show
- * @param taken what was not known and how it was taken, in a sentence; empty if all was known
+ * @param assumed what was not known and how it was taken
  * @param checkOn day of the check
  */
 public record WormTest(
@@ -50,7 +49,7 @@ public record WormTest(
     LocalDate slaughterOn,
     boolean lateForDose,
     boolean near,
-    String taken,
+    List<String> assumed,
     LocalDate checkOn,
     List<String> grounds)
     implements Outlook {
@@ -86,6 +85,13 @@ public record WormTest(
   /** The last day for a dose, as it ends a sentence. */
   public String lastDoseWords() {
     return lastDose == null ? "that long before they go" : "by " + Dates.words(lastDose);
+  }
+
+  /** What was not known and how it was taken, in a sentence; empty if all was known. */
+  public String taken() {
+    return assumed.isEmpty()
+        ? ""
+        : "Not known, and taken at its worst: " + String.join(", ", assumed) + ".";
   }
 
   /** Day of the count, or today if that is past; null if there is nothing to count from. */
@@ -158,22 +164,13 @@ public record WormTest(
             && test.isAfter(lastDose)
             && test.plusDays(Parasites.days("dung-test-roundworm")).isAfter(slaughterOn),
         slaughterOn != null && Parasites.dungTestOn(checkOn, next).isAfter(slaughterOn),
-        taken(next),
+        next.assumed().stream().sorted().map(TAKEN::get).toList(),
         checkOn,
         worms
             .ofPigs()
             .and("pigs[" + index + "]", "slaughterOn")
             .and(worms.ofGround().list())
             .list());
-  }
-
-  private static String taken(NextTest next) {
-    return next.assumed().isEmpty()
-        ? ""
-        : next.assumed().stream()
-            .sorted()
-            .map(TAKEN::get)
-            .collect(Collectors.joining(", ", "Not known, and taken at its worst: ", "."));
   }
 
   private static Since since(Worms worms) {

@@ -10,12 +10,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -131,33 +126,12 @@ public final class Charts {
     return false;
   }
 
-  /** Written beside the file and then put in its place at once. */
   private static void save(byte[] svg, Path file) {
-    Path whole = file.toAbsolutePath();
-    if (Files.isDirectory(whole)) {
-      throw new ChartException("The chart cannot be written to " + file + ": it is a folder", null);
-    }
-    Path part =
-        whole.resolveSibling("." + whole.getFileName() + "." + ProcessHandle.current().pid());
     try {
-      Files.write(part, svg);
-      try {
-        Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException e) {
-        Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
-      }
+      WholeFile.write(svg, file);
     } catch (IOException e) {
-      throw new ChartException("The chart cannot be written to " + file + ": " + reason(e), e);
-    } finally {
-      part.toFile().delete();
+      throw new ChartException("The chart cannot be written to " + file + ": " + e.getMessage(), e);
     }
-  }
-
-  private static String reason(IOException e) {
-    if (e instanceof NoSuchFileException) {
-      return "there is no such folder";
-    }
-    return e instanceof AccessDeniedException ? "not allowed" : "" + e.getMessage();
   }
 
   /** The charts under each other; null if there is none. */

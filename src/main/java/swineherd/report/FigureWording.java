@@ -135,7 +135,7 @@ final class FigureWording {
   }
 
   /** The message of a refusal with no more digits than a keeper can use. */
-  private static String rounded(String why) {
+  static String rounded(String why) {
     return LONG_NUMBER.matcher(why).replaceAll(found -> plain(Double.parseDouble(found.group())));
   }
 }

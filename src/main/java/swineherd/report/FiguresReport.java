@@ -83,7 +83,7 @@ public final class FiguresReport {
   }
 
   /** Name and value beside each other; the note behind them if it fits, or else under them. */
-  private void row(Lines lines, Row row) {
+  void row(Lines lines, Row row) {
     List<String> names = Lines.wrap(wording.fill(row.name()), NAME);
     String note = wording.fill(row.note());
     String value = wording.words(row.figure());

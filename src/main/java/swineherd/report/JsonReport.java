@@ -4,9 +4,11 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import swineherd.advice.Advice;
 import swineherd.advice.Checklist;
 import swineherd.advice.Item;
@@ -30,7 +32,8 @@ public final class JsonReport {
   private final Wording wording;
 
   /**
-   * @param matters the unanswered questions that matter, the one that matters most first
+   * @param matters the unanswered questions that matter, the one that matters most first; pairs
+   *     stand under {@code together}
    */
   public JsonReport(Checklist checklist, List<Matters.Matter> matters) {
     this.checklist = checklist;
@@ -40,6 +43,15 @@ public final class JsonReport {
 
   /** The whole report, indented. */
   public String render() {
+    try {
+      return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(tree()) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The whole report as a tree, to which more may be added. */
+  ObjectNode tree() {
     ObjectNode root = JSON.createObjectNode();
     root.put("checkedOn", checklist.file().setup().checkOn().toString());
     root.put("name", checklist.file().setup().name());
@@ -65,22 +77,28 @@ public final class JsonReport {
       node.put("again", off.again().toString());
     }
     ArrayNode unanswered = root.putArray("unanswered");
+    Set<String> moving = new HashSet<>();
+    ArrayNode together = JSON.createArrayNode();
     for (Matters.Matter matter : matters) {
-      ObjectNode node = unanswered.addObject();
-      node.put("path", matter.question().path());
-      node.put("question", Rulebook.questions().get(matter.question().question()).ask());
+      ObjectNode node = (matter.with() == null ? unanswered : together).addObject();
+      question(node, matter.question());
+      if (matter.with() == null) {
+        moving.add(matter.question().path());
+      } else {
+        question(node.putObject("with"), matter.with());
+      }
       node.put("moves", matter.moves());
       node.put("by", Math.round(matter.by() * 10) / 10.0);
       matter.items().forEach(node.putArray("items")::add);
     }
     for (Unanswered question : checklist.unanswered()) {
-      if (matters.stream().noneMatch(m -> m.question().equals(question))) {
+      if (!moving.contains(question.path())) {
         ObjectNode node = unanswered.addObject();
-        node.put("path", question.path());
-        node.put("question", Rulebook.questions().get(question.question()).ask());
+        question(node, question);
         node.put("moves", 0);
       }
     }
+    root.set("together", together);
     root.putObject("figures");
     ArrayNode problems = root.putArray("problems");
     for (Problem problem : checklist.file().unusual()) {
@@ -90,14 +108,16 @@ public final class JsonReport {
       node.put("message", problem.message());
       node.put("accepted", problem.accepted());
     }
-    try {
-      return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return root;
   }
 
-  private void item(ObjectNode node, int number, Item item) {
+  private static void question(ObjectNode node, Unanswered question) {
+    node.put("path", question.path());
+    node.put("question", Rulebook.questions().get(question.question()).ask());
+  }
+
+  /** Writes one item into a node. */
+  void item(ObjectNode node, int number, Item item) {
     Card card = item.card();
     Advice advice = item.advice();
     node.put("rank", number);
@@ -128,11 +148,21 @@ public final class JsonReport {
     sum.put("score", item.rank().score());
     node.put("referral", key(item.referral()));
     node.put("caution", wording.fill(card.caution(), advice));
+    more(node, "ready", wording.fill(card.ready(), advice));
+    more(node, "atRisk", wording.fill(card.atRisk(), advice));
+    more(node, "meat", wording.fill(card.meat(), advice));
     node.put("evidence", key(card.evidence()));
     ArrayNode sources = node.putArray("sources");
     card.sources().forEach(k -> sources.add(TextReport.source(k)));
     ArrayNode through = node.putArray("rules");
     item.through().forEach(through::add);
+  }
+
+  /** Fields that only some items have. */
+  private static void more(ObjectNode node, String name, String text) {
+    if (text != null) {
+      node.put(name, text);
+    }
   }
 
   private static void figures(ArrayNode figures, Advice advice) {
@@ -160,7 +190,7 @@ public final class JsonReport {
     }
   }
 
-  private static String key(Enum<?> constant) {
+  static String key(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into lines of a terminal. */
-final class Lines {
-  static final int WIDTH = 80;
+public final class Lines {
+  public static final int WIDTH = 80;
 
   private final StringBuilder out = new StringBuilder();
 
   /** A paragraph; the first line begins with {@code lead}, the others are indented as far. */
-  Lines add(String lead, String text) {
+  public Lines add(String lead, String text) {
     return add(lead, " ".repeat(lead.length()), text);
   }
 
@@ -33,7 +33,8 @@ final class Lines {
     return this;
   }
 
-  static List<String> wrap(String text, int width) {
+  /** Lines of at most {@code width} characters, broken between words. */
+  public static List<String> wrap(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.strip().split("\\s+")) {

@@ -82,6 +82,9 @@ public final class MarkdownReport {
     String said = Wording.said(TextReport.said(item));
     line(out, "You said", said.isEmpty() ? null : said);
     line(out, "Careful", wording.fill(card.caution(), item.advice()));
+    line(out, "Have ready", wording.fill(card.ready(), item.advice()));
+    line(out, "At risk", wording.fill(card.atRisk(), item.advice()));
+    line(out, "Meat", wording.fill(card.meat(), item.advice()));
     line(out, "Call", card.referral() == Referral.NONE ? null : card.referral().words());
     line(out, "Rests on", TextReport.rests(card));
     line(out, "Rank", showRank ? item.rank().sum() + " " + item.id() : null);

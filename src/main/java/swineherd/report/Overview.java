@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import swineherd.advice.Checklist;
+import swineherd.compare.Matters;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
 import swineherd.units.Dates;
@@ -59,5 +60,21 @@ final class Overview {
       return things + ", none of them pressing; nothing else stands out.";
     }
     return things + ", the strongest first.";
+  }
+
+  /** How many questions are open, and how many of them matter. */
+  static String questions(Checklist checklist, Matters.Tried tried) {
+    int open = checklist.unanswered().size();
+    int matter = tried.questions().size();
+    if (open == 0) {
+      return "Every question that applies is answered.";
+    }
+    return Wording.capital(Wording.counted(open, "question is", "questions are"))
+        + " open; "
+        + (matter == 0
+            ? "no usual answer would move the list."
+            : matter == 1
+                ? "this one would move the list:"
+                : Wording.number(matter) + " would move the list, the first of these farthest:");
   }
 }

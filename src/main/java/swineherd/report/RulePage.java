@@ -33,6 +33,10 @@ public final class RulePage {
     section(lines, "Its rank", rank());
     section(lines, "For example it applies with", fires());
     section(lines, "and not when", silent());
+    section(
+        lines,
+        "Both on top of this setup",
+        Rulebook.example(rule).map(RulePage::base).orElse(List.of()));
     lines.gap().add("", "It stands in " + rule.file() + ", line " + rule.line() + ".");
     return lines.toString();
   }
@@ -61,11 +65,19 @@ public final class RulePage {
     add(says, "Do: ", card.doIt());
     add(says, "Because: ", card.why());
     add(says, "Careful: ", card.caution());
+    add(says, "Have ready: ", card.ready());
+    add(says, "At risk: ", card.atRisk());
+    add(says, "Meat: ", card.meat());
     if (card.referral() != Referral.NONE) {
       says.add("Call: " + card.referral().words());
     }
     if (card.kind() == Card.Kind.IN_ORDER) {
       says.add("It is shown among what is already in order.");
+    }
+    if (!card.covers().isEmpty()) {
+      says.add(
+          "Signs told with it, which need no item of their own: "
+              + String.join(", ", card.covers()));
     }
     if (!card.standsFor().isEmpty()) {
       says.add(
@@ -132,17 +144,46 @@ public final class RulePage {
     return silent;
   }
 
+  /** The answers that all examples of the topic begin with, a line for each section or member. */
+  private static List<String> base(RuleExample example) {
+    List<String> base = new ArrayList<>();
+    ((Map<?, ?>) example.base())
+        .forEach(
+            (section, value) -> {
+              if (value instanceof List<?> members) {
+                for (int i = 0; i < members.size(); i++) {
+                  base.add(section + "[" + i + "]: " + plain(members.get(i)));
+                }
+              } else {
+                base.add(section + ": " + plain(value));
+              }
+            });
+    return base;
+  }
+
   private static List<String> answers(Map<?, ?> changes) {
     return changes.entrySet().stream()
-        .map(c -> c.getKey() + ": " + (c.getValue() == null ? "not known" : plain(c.getValue())))
+        .map(c -> c.getKey() + ": " + plain(c.getValue()))
         .collect(Collectors.toList());
   }
 
+  /** A value as it stands in a setup file. */
   private static String plain(Object value) {
-    if (value instanceof Map<?, ?> fields) {
-      return answers(fields).stream().collect(Collectors.joining(", "));
+    if (value == null) {
+      return "not known";
     }
-    return String.valueOf(value);
+    if (value instanceof Map<?, ?> fields) {
+      return "{" + String.join(", ", answers(fields)) + "}";
+    }
+    if (value instanceof List<?> members) {
+      return members.stream().map(RulePage::plain).collect(Collectors.joining(", ", "[", "]"));
+    }
+    if (value instanceof Boolean yes) {
+      return yes ? "yes" : "no";
+    }
+    return value instanceof Double number && number == Math.rint(number)
+        ? String.valueOf(number.longValue())
+        : String.valueOf(value);
   }
 
   private static void section(Lines lines, String heading, List<String> entries) {

@@ -8,10 +8,10 @@ import java.util.stream.Collectors;
 import swineherd.advice.Checklist;
 import swineherd.advice.Item;
 import swineherd.advice.TickedOff;
+import swineherd.advice.Unanswered;
 import swineherd.compare.Matters;
 import swineherd.rulebook.Card;
 import swineherd.rulebook.Evidence;
-import swineherd.rulebook.Question;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
 import swineherd.rulebook.Source;
@@ -70,28 +70,68 @@ public final class TextReport {
   }
 
   /** What is not known and matters, and the last line; it may be printed after the rest. */
-  public String renderOpen(List<Matters.Matter> matters) {
+  public String renderOpen(Matters.Tried tried) {
     Lines lines = new Lines();
     List<Matters.Matter> telling =
-        matters.stream().filter(m -> m.by() >= LEAST_MOVE).limit(MOST_OPEN).toList();
+        tried.all().stream().filter(m -> m.by() >= LEAST_MOVE).limit(MOST_OPEN).toList();
     if (!telling.isEmpty()) {
       lines.gap().add("", "Not yet known, and it matters");
       telling.forEach(matter -> lines.add("    ", open(matter)));
+    }
+    if (!tried.untried().isEmpty()) {
+      lines.add(
+          "    ",
+          Wording.capital(Wording.counted(tried.untried().size(), "more question", "more"))
+              + " could not be tried out in a second; check --matters takes the time.");
+    }
+    return lines.gap().add("", FOOTER).toString();
+  }
+
+  /** The questions alone, all that matter, with the items that hang on each. */
+  public String renderMatters(Matters.Tried tried) {
+    Lines lines = new Lines();
+    lines.add("", Overview.setup(checklist.file().setup()));
+    lines.add("", Overview.questions(checklist, tried));
+    int number = 1;
+    for (Matters.Matter matter : tried.questions()) {
+      lines.gap();
+      lines.add("%2d  ".formatted(number++), open(matter));
+      lines.add("    ", Rulebook.questions().get(matter.question().question()).ask());
+      lines.add("    ", String.join(", ", matter.items()));
+    }
+    if (!tried.pairs().isEmpty()) {
+      lines.gap().add("", "Only both answers together");
+      for (Matters.Matter matter : tried.pairs()) {
+        lines.add("    ", open(matter));
+        lines.add("      ", String.join(", ", matter.items()));
+      }
+    }
+    if (!tried.untried().isEmpty() || !tried.allPairs()) {
+      lines.gap().add("", "There was no time to try out everything; this is what was found.");
     }
     return lines.gap().add("", FOOTER).toString();
   }
 
   static String open(Matters.Matter matter) {
-    String about = matter.question().about();
-    Question question = Rulebook.questions().get(matter.question().question());
-    return Wording.capital(question.label())
-        + (about.isEmpty() ? "" : " (" + about + ")")
+    String items = Wording.counted(matter.moves(), "item hangs", "items hang");
+    if (matter.with() == null) {
+      return Wording.capital(label(matter.question())) + ": " + items + " on it.";
+    }
+    return Wording.capital(label(matter.question()))
+        + ", and "
+        + label(matter.with())
         + ": "
-        + Wording.counted(matter.moves(), "item hangs", "items hang")
-        + " on it.";
+        + items
+        + " on both together.";
   }
 
-  private void item(Lines lines, int number, Item item) {
+  private static String label(Unanswered question) {
+    String about = question.about();
+    return Rulebook.questions().get(question.question()).label()
+        + (about.isEmpty() ? "" : " (" + about + ")");
+  }
+
+  void item(Lines lines, int number, Item item) {
     Card card = item.card();
     lines.add("%2d  ".formatted(number), wording.fill(card.heading(), item.advice()));
     lines.add("    When     ", "             ", when(item));
@@ -104,6 +144,9 @@ public final class TextReport {
     if (card.caution() != null) {
       lines.add("    Careful  ", "             ", wording.fill(card.caution(), item.advice()));
     }
+    more(lines, "    Ready    ", wording.fill(card.ready(), item.advice()));
+    more(lines, "    At risk  ", wording.fill(card.atRisk(), item.advice()));
+    more(lines, "    Meat     ", wording.fill(card.meat(), item.advice()));
     if (card.referral() != Referral.NONE) {
       lines.add("    Call     ", "             ", card.referral().words());
     }
@@ -117,6 +160,12 @@ public final class TextReport {
               + card.consequence().words()
               + " x likelihood x how soon)  "
               + item.id());
+    }
+  }
+
+  private static void more(Lines lines, String label, String text) {
+    if (text != null) {
+      lines.add(label, "             ", text);
     }
   }
 

@@ -39,7 +39,7 @@ final class Wording {
       found.appendReplacement(filled, Matcher.quoteReplacement(words));
     }
     found.appendTail(filled);
-    return capital(filled.toString().strip());
+    return capital(filled.toString().strip().replaceAll(" {2,}", " "));
   }
 
   /** A value as it stands in a sentence. */

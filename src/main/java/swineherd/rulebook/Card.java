@@ -20,6 +20,9 @@ import swineherd.units.Quantity;
  * @param doIt how to do it
  * @param why why it applies to this setup
  * @param caution what could go wrong, and what not to do
+ * @param ready what to have ready for the vet; may be null
+ * @param atRisk which other pigs and people are at risk; may be null
+ * @param meat what it means for meat and sale; may be null
  * @param referral whom to call
  * @param stage when it is to be done
  * @param consequence what happens if it is not
@@ -29,6 +32,8 @@ import swineherd.units.Quantity;
  * @param rests one sentence on how good the evidence is, where there is something to say
  * @param standsFor items that may come to apply once an unknown answer is known; this one says what
  *     depends on it
+ * @param covers signs (keys of the table signs) that this item tells along with its own, so that
+ *     they need none of their own; those that call for more than its referral keep theirs
  * @param again after how long it is to be done again once it was ticked off, or {@link
  *     #UNTIL_ANSWERED}; null for a year
  * @param formerly ids under which it was known before
@@ -41,6 +46,9 @@ public record Card(
     @JsonProperty("do") String doIt,
     String why,
     String caution,
+    String ready,
+    String atRisk,
+    String meat,
     Referral referral,
     Stage stage,
     Consequence consequence,
@@ -49,6 +57,7 @@ public record Card(
     List<String> sources,
     String rests,
     List<String> standsFor,
+    List<String> covers,
     String again,
     List<String> formerly) {
 
@@ -62,6 +71,7 @@ public record Card(
     referral = referral == null ? Referral.NONE : referral;
     sources = sources == null ? List.of() : List.copyOf(sources);
     standsFor = standsFor == null ? List.of() : List.copyOf(standsFor);
+    covers = covers == null ? List.of() : List.copyOf(covers);
     formerly = formerly == null ? List.of() : List.copyOf(formerly);
   }
 
@@ -92,7 +102,7 @@ public record Card(
   /** The names of all placeholders in its texts. */
   public Set<String> placeholders() {
     Set<String> names = new TreeSet<>();
-    for (String text : new String[] {heading, doIt, why, caution}) {
+    for (String text : new String[] {heading, doIt, why, caution, ready, atRisk, meat}) {
       Matcher found = PLACEHOLDER.matcher(text == null ? "" : text);
       while (found.find()) {
         names.add(found.group(1));

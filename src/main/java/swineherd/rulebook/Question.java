@@ -4,7 +4,9 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import swineherd.units.Dimension;
 
 /**
@@ -13,6 +15,7 @@ import swineherd.units.Dimension;
  *
  * @param path where the answer stands; {@code []} stands for each of a list: {@code pens[].area}
  * @param label two or three words that quote the answer back
+ * @param change whether the keeper can make the answer another one
  * @param ask the question itself
  * @param help why it matters, or how to find out; may be null
  * @param kind what sort of answer it takes
@@ -24,11 +27,14 @@ import swineherd.units.Dimension;
  * @param choicesFrom the table whose rows are the choices; null where they are listed here
  * @param also other words a keeper may use for a choice, by its key
  * @param when other answers that make this question apply, by their path
+ * @param first whether it is among the few that are asked before anything else
+ * @param past whether a day that is given without its year is the last such day, not the next
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record Question(
     String path,
     String label,
+    Change change,
     String ask,
     String help,
     Kind kind,
@@ -38,12 +44,28 @@ public record Question(
     Map<String, String> choices,
     String choicesFrom,
     Map<String, List<String>> also,
-    Map<String, List<String>> when) {
+    Map<String, List<String>> when,
+    boolean first,
+    boolean past) {
 
   public Question {
+    change = change == null ? Change.ALWAYS : change;
     choices = choices == null ? Map.of() : choices;
     also = also == null ? Map.of() : also;
     when = when == null ? Map.of() : when;
+  }
+
+  /** What a keeper can do about an answer. */
+  public enum Change {
+    /** It can be built, bought, moved or decided otherwise. */
+    @JsonProperty("always")
+    ALWAYS,
+    /** It can be chosen as long as the pigs have not come. */
+    @JsonProperty("before-arrival")
+    BEFORE_ARRIVAL,
+    /** It is as it is. */
+    @JsonProperty("never")
+    NEVER
   }
 
   /** The sorts of answers. */
@@ -108,6 +130,29 @@ public record Question(
   @JsonIgnore
   public String key() {
     return keyOf(path);
+  }
+
+  /** The key of the choice that a keeper's words name; case and hyphens do not matter. */
+  public Optional<String> choice(String words) {
+    String wanted = plain(words);
+    for (Map.Entry<String, String> choice : choices.entrySet()) {
+      String key = choice.getKey();
+      if (plain(key).equals(wanted)
+          || plain(choice.getValue()).equals(wanted)
+          || also.getOrDefault(key, List.of()).stream().anyMatch(w -> plain(w).equals(wanted))) {
+        return Optional.of(key);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String plain(String words) {
+    return words
+        .toLowerCase(Locale.ROOT)
+        .replace('_', ' ')
+        .replace('-', ' ')
+        .strip()
+        .replaceAll("\\s+", " ");
   }
 
   /**

@@ -1,7 +1,9 @@
 package swineherd.rulebook;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -33,5 +35,34 @@ public record RuleInfo(
    * @param type simple name of the fact
    * @param properties names that its constraints mention
    */
-  public record Reads(String type, Set<String> properties) {}
+  public record Reads(String type, Set<String> properties) {
+    private static final Map<String, String> SECTIONS =
+        Map.of(
+            "Setup", "",
+            "Keeper", "keeper.",
+            "Place", "place.",
+            "Feed", "feed.",
+            "Pen", "pens.",
+            "Group", "pigs.",
+            "Sign", "signs.",
+            "DiaryEntry", "diary.");
+
+    /**
+     * What the keys of the questions about such a fact begin with, {@code pens.} or nothing; null
+     * for what is worked out.
+     */
+    public String section() {
+      return SECTIONS.get(type);
+    }
+
+    /** The keys of the questions whose answers it looks at; none for what is worked out. */
+    public Set<String> questions() {
+      Set<String> keys = new LinkedHashSet<>();
+      if (section() != null) {
+        properties.forEach(property -> keys.add(section() + property));
+        keys.retainAll(Rulebook.questions().keySet());
+      }
+      return keys;
+    }
+  }
 }

@@ -236,6 +236,11 @@ public final class RulebookCompiler {
         faults.add(place + "a likelihood lies above 0 and up to 1");
       }
     }
+    for (String sign : card.covers()) {
+      if (sources != null && !choicesOf("signs").containsKey(sign)) {
+        faults.add(place + "covers " + sign + ", which is no row of the table signs");
+      }
+    }
     try {
       card.againDays();
     } catch (UnreadableException e) {

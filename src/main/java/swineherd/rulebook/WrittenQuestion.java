@@ -12,6 +12,7 @@ import swineherd.units.Quantity;
 record WrittenQuestion(
     String path,
     String label,
+    Question.Change change,
     String ask,
     String help,
     Question.Kind kind,
@@ -21,7 +22,9 @@ record WrittenQuestion(
     Map<String, String> choices,
     String choicesFrom,
     Map<String, List<String>> also,
-    Map<String, List<String>> when) {
+    Map<String, List<String>> when,
+    boolean first,
+    boolean past) {
 
   /**
    * The question with its limits read and the choices of its table filled in.
@@ -53,6 +56,7 @@ record WrittenQuestion(
     return new Question(
         path,
         label,
+        change,
         ask,
         help,
         kind,
@@ -62,7 +66,9 @@ record WrittenQuestion(
         words,
         choicesFrom,
         others,
-        when);
+        when,
+        first,
+        past);
   }
 
   private List<Double> limits(List<String> written) {

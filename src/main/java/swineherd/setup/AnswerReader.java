@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.text.similarity.LevenshteinDistance;
@@ -21,11 +22,11 @@ import swineherd.units.UnreadableException;
  * a problem, what is gets its value in SI units.
  */
 final class AnswerReader {
-  private static final Set<String> UNKNOWN =
+  static final Set<String> UNKNOWN =
       Set.of("", "unknown", "?", "don't know", "dont know", "not known", "null", "~");
-  private static final int LONGEST = 200;
-  private static final Set<String> YES = Set.of("yes", "y", "true", "on");
-  private static final Set<String> NO = Set.of("no", "n", "false", "off");
+  static final int LONGEST = 200;
+  static final Set<String> YES = Set.of("yes", "y", "true", "on");
+  static final Set<String> NO = Set.of("no", "n", "false", "off");
 
   private final Map<String, Question> questions;
   private final List<Problem> problems;
@@ -235,21 +236,20 @@ final class AnswerReader {
   }
 
   private static String choice(Question question, String text) {
-    String wanted = text.toLowerCase(Locale.ROOT).replace('_', '-').replaceAll("\\s+", " ");
-    List<String> all = new ArrayList<>();
-    for (Map.Entry<String, String> choice : question.choices().entrySet()) {
-      String key = choice.getKey();
-      List<String> words = new ArrayList<>(question.also().getOrDefault(key, List.of()));
-      words.add(key);
-      words.add(choice.getValue());
-      for (String word : words) {
-        String known = word.toLowerCase(Locale.ROOT);
-        if (known.equals(wanted) || known.replace('-', ' ').equals(wanted.replace('-', ' '))) {
-          return key;
-        }
-        all.add(known);
-      }
+    Optional<String> key = question.choice(text);
+    if (key.isPresent()) {
+      return key.get();
     }
+    List<String> all = new ArrayList<>();
+    question
+        .choices()
+        .forEach(
+            (choice, words) -> {
+              all.addAll(question.also().getOrDefault(choice, List.of()));
+              all.add(choice);
+              all.add(words);
+            });
+    String wanted = text.replace('_', '-').replaceAll("\\s+", " ");
     String near = nearest(wanted, all);
     String accepted =
         question.choices().size() <= 15
@@ -284,7 +284,11 @@ final class AnswerReader {
   }
 
   private static String limits(Question question, List<Double> limits) {
-    Dimension dimension = question.kind().dimension();
+    return limits(limits, question.kind().dimension());
+  }
+
+  /** Both limits in words, in US units too where those differ. */
+  static String limits(List<Double> limits, Dimension dimension) {
     if (dimension == null) {
       return plain(limits.get(0)) + " to " + plain(limits.get(1));
     }

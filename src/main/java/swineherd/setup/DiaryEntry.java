@@ -2,6 +2,7 @@ package swineherd.setup;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -13,9 +14,13 @@ import java.util.Objects;
  * @param pigs name of the group
  * @param did what was done
  * @param weight mean live weight found, kg each
+ * @param girth readings of the heart girth of one usual pig, m
+ * @param length readings of its length, from between the ears to the root of the tail, m
  * @param active active ingredient given
  * @param route how it was given
  * @param withdrawal meat withdrawal on the label, days
+ * @param offLabel whether it was given other than the pack says
+ * @param vetWithdrawal meat withdrawal that a vet gave in writing, days
  * @param pen pen they were moved to, or in which something was done
  * @param item id of the item of the checklist that was done
  * @param count how many died
@@ -26,13 +31,22 @@ public record DiaryEntry(
     String pigs,
     Did did,
     Double weight,
+    List<Double> girth,
+    List<Double> length,
     String active,
     Route route,
     Double withdrawal,
+    Boolean offLabel,
+    Double vetWithdrawal,
     String pen,
     String item,
     Integer count,
     String note) {
+
+  public DiaryEntry {
+    girth = girth == null ? List.of() : List.copyOf(girth);
+    length = length == null ? List.of() : List.copyOf(length);
+  }
 
   /**
    * Whether it tells that these pigs are there. An item that was done does not: much is done before

@@ -26,6 +26,11 @@ import java.util.List;
  * @param returnWire whether an earthed wire runs between the live ones
  * @param signs whether there are warning signs
  * @param trainingPen whether there is a pen to train pigs in, solid outside, live wire inside
+ * @param hazards what at the live fence can hurt people
+ * @param power what the energizer runs on
+ * @param battery rated charge of its battery, Ah
+ * @param panel rated power of its solar panel, W
+ * @param gate what the gate is like
  */
 public record Fence(
     Kind kind,
@@ -45,12 +50,17 @@ public record Fence(
     Integer earthRods,
     Boolean returnWire,
     Boolean signs,
-    Boolean trainingPen) {
+    Boolean trainingPen,
+    List<Hazard> hazards,
+    Power power,
+    Integer battery,
+    Integer panel,
+    Gate gate) {
 
   static final Fence UNKNOWN =
       new Fence(
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null);
+          null, null, null, null, null, null, null, null);
 
   /** What keeps the pigs in. */
   public enum Kind {
@@ -88,6 +98,46 @@ public record Fence(
     CHAIN_LINK,
     @JsonProperty("poultry-wire")
     POULTRY_WIRE
+  }
+
+  /** What at a live fence can hurt people. */
+  public enum Hazard {
+    @JsonProperty("none-of-these")
+    NONE_OF_THESE,
+    @JsonProperty("two-energizers")
+    TWO_ENERGIZERS,
+    @JsonProperty("other-fence")
+    OTHER_FENCE,
+    @JsonProperty("power-line")
+    POWER_LINE,
+    @JsonProperty("barbed")
+    BARBED,
+    @JsonProperty("earth-near")
+    EARTH_NEAR,
+    @JsonProperty("mains")
+    MAINS
+  }
+
+  /** What the energizer runs on. */
+  public enum Power {
+    @JsonProperty("mains")
+    MAINS,
+    @JsonProperty("battery")
+    BATTERY,
+    @JsonProperty("solar")
+    SOLAR
+  }
+
+  /** What the gate is like. */
+  public enum Gate {
+    @JsonProperty("firm")
+    FIRM,
+    @JsonProperty("weak")
+    WEAK,
+    @JsonProperty("wire")
+    WIRE,
+    @JsonProperty("none")
+    NONE
   }
 
   /** What stops pigs going under. */

@@ -24,6 +24,7 @@ import java.time.LocalDate;
  * @param ageOnArrival age on arrival, days
  * @param source where they are bought
  * @param weanedAt age at weaning, days
+ * @param carriedIn what they are brought home in
  * @param arrives day of arrival
  * @param arrivalWeight live weight on arrival, kg each
  * @param weighedBy how that weight is known
@@ -35,6 +36,10 @@ import java.time.LocalDate;
  * @param targetWeight live weight at which they should go, kg
  * @param slaughterOn day on which they should go
  * @param booked whether that day is booked
+ * @param slaughterAt where they will be slaughtered
+ * @param cooler whether a cooler is named for a slaughter at home
+ * @param meatFor for whom the meat is
+ * @param forecast highest temperature forecast for the day they go, degC
  */
 public record Group(
     String name,
@@ -53,6 +58,7 @@ public record Group(
     Double ageOnArrival,
     Source source,
     Double weanedAt,
+    CarriedIn carriedIn,
     LocalDate arrives,
     Double arrivalWeight,
     WeighedBy weighedBy,
@@ -63,7 +69,11 @@ public record Group(
     LocalDate countedOn,
     Double targetWeight,
     LocalDate slaughterOn,
-    Boolean booked) {
+    Boolean booked,
+    SlaughterAt slaughterAt,
+    Boolean cooler,
+    MeatFor meatFor,
+    Double forecast) {
 
   /** Males, gilts or both. */
   public enum Sex {
@@ -124,6 +134,18 @@ public record Group(
     }
   }
 
+  /** What pigs are brought home in. */
+  public enum CarriedIn {
+    @JsonProperty("trailer")
+    TRAILER,
+    @JsonProperty("crate")
+    CRATE,
+    @JsonProperty("open")
+    OPEN,
+    @JsonProperty("boot")
+    BOOT
+  }
+
   /** How a weight is known. */
   public enum WeighedBy {
     @JsonProperty("scale")
@@ -142,5 +164,25 @@ public record Group(
     POSITIVE,
     @JsonProperty("none")
     NONE
+  }
+
+  /** Where pigs are slaughtered. */
+  public enum SlaughterAt {
+    @JsonProperty("abattoir")
+    ABATTOIR,
+    @JsonProperty("home")
+    HOME
+  }
+
+  /** For whom the meat is. */
+  public enum MeatFor {
+    @JsonProperty("own")
+    OWN,
+    @JsonProperty("given")
+    GIVEN,
+    @JsonProperty("sold")
+    SOLD,
+    @JsonProperty("sold-live")
+    SOLD_LIVE
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** What a text says, as maps, lists and words; the order of names does not matter. */
 final class Meaning {
@@ -58,6 +59,20 @@ final class Meaning {
       return known;
     }
     return AnswerReader.isUnknown((String) meaning) ? null : meaning;
+  }
+
+  /** Adds the paths of what is named and unknown. */
+  static void unknown(Object meaning, String path, Set<String> paths) {
+    if (meaning instanceof Map<?, ?> fields) {
+      String prefix = path.isEmpty() ? "" : path + ".";
+      fields.forEach((name, value) -> unknown(value, prefix + name, paths));
+    } else if (meaning instanceof List<?> list) {
+      for (int i = 0; i < list.size(); i++) {
+        unknown(list.get(i), path + "[" + i + "]", paths);
+      }
+    } else if (meaning == null) {
+      paths.add(path);
+    }
   }
 
   /** What stands at a path; null if nothing does. */

@@ -2,6 +2,7 @@ package swineherd.setup;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.MonthDay;
+import java.util.List;
 
 /**
  * Where the pigs are kept: its law, its climate, its soil.
@@ -20,6 +21,8 @@ import java.time.MonthDay;
  * @param maritime whether a nearby ocean sets the climate
  * @param soil what the soil is like
  * @param publicAccess whether a road, path or neighbour lies beside the pens
+ * @param animals animals that come near the pens
+ * @param loadingPlace whether there is a place to load grown pigs from
  */
 public record Place(
     Country country,
@@ -33,10 +36,26 @@ public record Place(
     String hardinessZone,
     Boolean maritime,
     Soil soil,
-    Boolean publicAccess) {
+    Boolean publicAccess,
+    List<Animal> animals,
+    Boolean loadingPlace) {
 
   static final Place UNKNOWN =
-      new Place(null, null, null, null, null, null, null, null, null, null, null, null);
+      new Place(null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+
+  /** Animals that come near the pens. */
+  public enum Animal {
+    @JsonProperty("none-of-these")
+    NONE_OF_THESE,
+    @JsonProperty("dogs")
+    DOGS,
+    @JsonProperty("coyotes")
+    COYOTES,
+    @JsonProperty("large")
+    LARGE,
+    @JsonProperty("wild-pigs")
+    WILD_PIGS
+  }
 
   /** What the soil is like. */
   public enum Soil {

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import swineherd.rulebook.Card;
@@ -38,7 +39,7 @@ final class SetupChecks {
       String path = "signs[" + i + "].";
       checks.groupExists(path + "pigs", sign.pigs());
       checks.notLater(path + "since", sign.since(), setup.checkOn(), "the day of the check");
-      Integer count = setup.group(sign.pigs()).map(Group::count).orElse(null);
+      Integer count = checks.groupOf(sign).map(Group::count).orElse(null);
       if (count != null && sign.count() != null && sign.count() > count) {
         checks.add(path + "count", "more pigs than the group has", "at most " + count);
       }
@@ -53,9 +54,16 @@ final class SetupChecks {
     }
     checks.deaths();
     String zone = setup.place().hardinessZone();
-    if (zone != null && !zone.matches("(?i)([1-9]|1[0-3])[ab]?")) {
+    if (zone != null && !zone.matches("(?i)(zone\\s*)?([1-9]|1[0-3])\\s*[ab]?")) {
       checks.add("place.hardinessZone", "\"" + zone + "\" is not a zone", "1a to 13b");
     }
+  }
+
+  /** The group a sign is about; the only one, where it was not named. */
+  private Optional<Group> groupOf(Sign sign) {
+    return sign.pigs() == null && setup.pigs().size() == 1
+        ? Optional.of(setup.pigs().get(0))
+        : setup.group(sign.pigs());
   }
 
   private void names(String list, List<String> names) {

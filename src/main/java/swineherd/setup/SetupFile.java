@@ -1,5 +1,6 @@
 package swineherd.setup;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 
@@ -28,6 +29,27 @@ public record SetupFile(
    * @throws BadSetupException if it does not go with the other answers
    */
   public SetupFile with(String path, Object value) {
-    return SetupReader.change(this, path, value);
+    return SetupReader.change(this, Collections.singletonMap(path, value));
+  }
+
+  /**
+   * The same setup with several answers changed at once, for such as go only together.
+   *
+   * @param changes values by their paths, as {@link #with(String, Object)} takes them
+   * @throws BadSetupException if they do not go with each other or with the other answers
+   */
+  public SetupFile with(Map<String, Object> changes) {
+    return SetupReader.change(this, changes);
+  }
+
+  /**
+   * The same setup with one more sign, diary entry or the like.
+   *
+   * @param list the list it is added to: {@code signs}
+   * @param words its answers by their names, as a keeper writes them: {@code temperature -> "41 C"}
+   * @throws BadSetupException if one of them cannot be read, or does not go with the others
+   */
+  public SetupFile and(String list, Map<String, String> words) {
+    return SetupReader.add(this, list, words);
   }
 }

@@ -76,17 +76,20 @@ public final class SetupReader {
         file, Since.applied(setup, tree), reader.answers(), tree, List.copyOf(unusual));
   }
 
-  static SetupFile change(SetupFile file, String path, Object value) {
+  static SetupFile change(SetupFile file, Map<String, Object> changes) {
     Map<String, Object> tree = copy(file.tree());
     Map<String, Answer> answers = new LinkedHashMap<>(file.answers());
-    set(tree, path, value);
-    if (value == null) {
-      answers.remove(path);
-    } else {
-      Question question = Rulebook.questions().get(Question.keyOf(path));
-      String key = value instanceof Boolean yes ? (yes ? "yes" : "no") : String.valueOf(value);
-      answers.put(path, new Answer(path, question.label(), key, key, 0, 0));
-    }
+    changes.forEach(
+        (path, value) -> {
+          set(tree, path, value);
+          if (value == null) {
+            answers.remove(path);
+          } else {
+            Question question = Rulebook.questions().get(Question.keyOf(path));
+            String key = value instanceof Boolean yes ? (yes ? "yes" : "no") : value.toString();
+            answers.put(path, new Answer(path, question.label(), key, key, 0, 0));
+          }
+        });
     return made(file, tree, answers);
   }
 
@@ -103,6 +106,35 @@ public final class SetupReader {
       throw new BadSetupException(file.file(), problems);
     }
     return new SetupFile(file.file(), Since.applied(setup, tree), answers, tree, file.unusual());
+  }
+
+  /** Adds a member to a list, read by the catalogue like those of the file. */
+  @SuppressWarnings("unchecked") // the reader makes sections as maps of this kind
+  static SetupFile add(SetupFile file, String list, Map<String, String> words) {
+    Map<String, Object> tree = copy(file.tree());
+    List<Object> members = (List<Object>) tree.computeIfAbsent(list, l -> new ArrayList<>());
+    // the members that are there stand before it, empty, so that its path comes out right
+    List<Node> items = new ArrayList<>();
+    members.forEach(m -> items.add(new Node.Fields(0, 0, Map.of())));
+    Map<String, Node.Field> fields = new LinkedHashMap<>();
+    words.forEach(
+        (name, said) -> fields.put(name, new Node.Field(0, 0, new Node.Scalar(0, 0, said))));
+    items.add(new Node.Fields(0, 0, fields));
+    List<Problem> problems = new ArrayList<>();
+    List<Problem> unusual = new ArrayList<>(file.unusual());
+    AnswerReader reader = new AnswerReader(Rulebook.questions(), problems, unusual);
+    Node.Field member = new Node.Field(0, 0, new Node.Items(0, 0, items));
+    Map<String, Object> read = reader.read(new Node.Fields(0, 0, Map.of(list, member)));
+    members.add(((List<Object>) read.get(list)).get(members.size()));
+    Map<String, Answer> answers = new LinkedHashMap<>(file.answers());
+    answers.putAll(reader.answers());
+    Setup setup = RecordReader.read(Setup.class, tree);
+    SetupChecks.check(setup, answers, problems);
+    if (!problems.isEmpty()) {
+      throw new BadSetupException(file.file(), problems);
+    }
+    return new SetupFile(
+        file.file(), Since.applied(setup, tree), answers, tree, List.copyOf(unusual));
   }
 
   static Map<String, Object> copy(Map<?, ?> fields) {

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import swineherd.rulebook.Question;
@@ -56,6 +58,23 @@ public final class SetupText {
   /** The text as it stands now. */
   public String text() {
     return text;
+  }
+
+  /** The same answers with other comments; as it is, if those would change an answer. */
+  public SetupText remarked(String changed) {
+    SetupText other = new SetupText(file, changed, json);
+    try {
+      return Objects.equals(meaning(), other.meaning()) ? other : this;
+    } catch (BadSetupException e) {
+      return this;
+    }
+  }
+
+  /** The paths of all answers that are written down as unknown. */
+  public Set<String> unknown() {
+    Set<String> paths = new TreeSet<>();
+    Meaning.unknown(meaning(), "", paths);
+    return paths;
   }
 
   /**

@@ -1,6 +1,7 @@
 package swineherd.setup;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
 
 /**
  * What the pigs of a pen lie in.
@@ -12,10 +13,21 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  * @param bed what they lie on
  * @param insulated whether it is insulated
  * @param heatLamp whether a heat lamp is used or planned
+ * @param anchored whether neither wind nor pigs move it
+ * @param air how the air is where they lie
+ * @param fireRisks what could set it on fire, or keep people from getting out
  */
-public record Shelter(Kind kind, Double floorArea, Bed bed, Boolean insulated, Boolean heatLamp) {
+public record Shelter(
+    Kind kind,
+    Double floorArea,
+    Bed bed,
+    Boolean insulated,
+    Boolean heatLamp,
+    Boolean anchored,
+    Air air,
+    List<FireRisk> fireRisks) {
 
-  static final Shelter UNKNOWN = new Shelter(null, null, null, null, null);
+  static final Shelter UNKNOWN = new Shelter(null, null, null, null, null, null, null, null);
 
   /** What the shelter is. */
   public enum Kind {
@@ -31,6 +43,30 @@ public record Shelter(Kind kind, Double floorArea, Bed bed, Boolean insulated, B
     HOOP,
     @JsonProperty("none")
     NONE
+  }
+
+  /** How the air is where they lie. */
+  public enum Air {
+    @JsonProperty("fresh")
+    FRESH,
+    @JsonProperty("stings")
+    STINGS,
+    @JsonProperty("drips")
+    DRIPS
+  }
+
+  /** What could set it on fire, or keep people from getting out. */
+  public enum FireRisk {
+    @JsonProperty("none-of-these")
+    NONE_OF_THESE,
+    @JsonProperty("cables")
+    CABLES,
+    @JsonProperty("heater")
+    HEATER,
+    @JsonProperty("straw-store")
+    STRAW_STORE,
+    @JsonProperty("one-way-out")
+    ONE_WAY_OUT
   }
 
   /** What the pigs lie on. */

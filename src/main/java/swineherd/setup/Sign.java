@@ -9,39 +9,23 @@ import java.time.LocalDate;
  * <p>Every answer may be missing; it is null then.
  *
  * @param pigs name of the group
- * @param sign what is seen
+ * @param sign what is seen: key of a row of the table signs
  * @param since since when
  * @param count how many show it
  * @param temperature rectal temperature, degC
+ * @param breaths breaths in a minute at rest
  * @param dryFor for how long they could not drink, days
  * @param look how pigs look that could not drink
  */
 public record Sign(
     String pigs,
-    Kind sign,
+    String sign,
     LocalDate since,
     Integer count,
     Double temperature,
+    Integer breaths,
     Double dryFor,
     Look look) {
-
-  /** What is seen. */
-  public enum Kind {
-    @JsonProperty("sore-back")
-    SORE_BACK,
-    @JsonProperty("red-skin")
-    RED_SKIN,
-    @JsonProperty("blistered-skin")
-    BLISTERED_SKIN,
-    @JsonProperty("panting")
-    PANTING,
-    @JsonProperty("cannot-rise")
-    CANNOT_RISE,
-    @JsonProperty("off-feed")
-    OFF_FEED,
-    @JsonProperty("no-water")
-    NO_WATER
-  }
 
   /** How pigs look that could not drink. */
   public enum Look {

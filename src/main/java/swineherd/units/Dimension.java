@@ -1,10 +1,12 @@
 package swineherd.units;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A kind of quantity, and the units a keeper may write it in. The program computes in the first
@@ -55,6 +57,14 @@ public enum Dimension {
       u("gal", 3.785411784, "gallon", "gallons", "us gal"),
       u("fl oz", 0.0295735295625, "fluid ounce", "fluid ounces"),
       u("imp gal", 4.54609, "imperial gallon", "imperial gallons"),
+      u("cu ft", 28.316846592, "ft³", "cubic feet")),
+  /** Inside room of a freezer or bin, which US readers count in cubic feet, not gallons. */
+  @JsonProperty("capacity")
+  CAPACITY(
+      "L",
+      "200 L or 7 cu ft",
+      u("L", 1, "litre", "litres", "liter", "liters"),
+      u("m3", 1000, "m³"),
       u("cu ft", 28.316846592, "ft³", "cubic feet")),
   @JsonProperty("temperature")
   TEMPERATURE(
@@ -125,6 +135,11 @@ public enum Dimension {
     return factors.keySet();
   }
 
+  /** Every way to write a unit of this dimension, in small letters. */
+  public Set<String> names() {
+    return Collections.unmodifiableSet(names.keySet());
+  }
+
   /** A number of {@code symbol} in the program's own unit. */
   public double toBase(double number, String symbol) {
     if (symbol.equals("F")) {
@@ -148,6 +163,7 @@ public enum Dimension {
       case LENGTH -> "ft";
       case AREA -> "sq ft";
       case VOLUME -> "gal";
+      case CAPACITY -> "cu ft";
       case TEMPERATURE -> "F";
       default -> null;
     };

@@ -58,6 +58,29 @@ public final class Display {
         + ")";
   }
 
+  /**
+   * A quantity rounded to what one would build or buy, in the unit it is shown in: 46 to 50 or 45.
+   *
+   * @param value in the dimension's base unit
+   * @param up whether to round up
+   */
+  public static double round(double value, Dimension dimension, UnitSystem units, boolean up) {
+    String symbol = symbol(value, dimension, units);
+    double shown = dimension.fromBase(value, symbol);
+    double size = Math.abs(shown);
+    double step = size < 1 ? 0.1 : size < 10 ? 0.5 : size < 20 ? 1 : size < 100 ? 5 : 0;
+    if (step == 0) {
+      step = Math.pow(10, Math.floor(Math.log10(size)) - 1);
+    }
+    if (WHOLE.contains(symbol) || symbol.equals("in") || symbol.equals("cm")) {
+      step = Math.max(1, step);
+    }
+    double steps = shown / step;
+    // what lies on a step but for the last bits stays there
+    double whole = up ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9);
+    return dimension.toBase(whole * step, symbol);
+  }
+
   /** The unit a value of that size is shown in. */
   private static String symbol(double value, Dimension dimension, UnitSystem units) {
     boolean us = units == UnitSystem.US;
@@ -72,6 +95,7 @@ public final class Display {
       }
       case AREA -> us ? (size < ACRE / 2 ? "sq ft" : "ac") : (size < 10_000 ? "m2" : "ha");
       case VOLUME -> us ? (size < 1 ? "fl oz" : "gal") : (size < 1 ? "ml" : "L");
+      case CAPACITY -> us ? "cu ft" : "L";
       case FLOW -> us ? "cup/min" : "L/min";
       case TEMPERATURE -> us ? "F" : "C";
       case TIME -> size <= 60 ? "d" : size <= 400 ? "wk" : size < 720 ? "month" : "year";

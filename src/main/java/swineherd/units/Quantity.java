@@ -1,5 +1,7 @@
 package swineherd.units;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,6 +37,43 @@ public final class Quantity {
       }
     }
     return sum(written, text, dimension, null);
+  }
+
+  /**
+   * The same quantity in its plainest form: {@code about 12 by 30 feet} is {@code 12 x 30 ft}.
+   *
+   * @throws UnreadableException as {@link #parse} does
+   */
+  public static String tidy(String written, Dimension dimension) {
+    parse(written, dimension);
+    String text = plain(written);
+    Matcher sides = SIDES.matcher(text);
+    if (dimension == Dimension.AREA && sides.matches()) {
+      return tidyParts(written, sides.group(1), Dimension.LENGTH)
+          + " x "
+          + tidyParts(written, sides.group(2), Dimension.LENGTH);
+    }
+    return tidyParts(written, text, dimension);
+  }
+
+  private static String tidyParts(String written, String text, Dimension dimension) {
+    StringBuilder tidy = new StringBuilder();
+    Matcher part = PART.matcher(text);
+    while (part.find()) {
+      double number = number(written, part.group(1), dimension);
+      tidy.append(tidy.length() == 0 ? "" : " ").append(tidy(number));
+      if (part.group(2) != null && !part.group(2).isBlank()) {
+        tidy.append(' ').append(dimension.symbolFor(part.group(2)));
+      }
+    }
+    return tidy.toString();
+  }
+
+  private static String tidy(double number) {
+    return BigDecimal.valueOf(number)
+        .round(new MathContext(6))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private static String plain(String written) {

@@ -183,7 +183,10 @@ class CasesTest {
             item.get("heading").asText(),
             item.get("do").asText(),
             item.get("why").asText(),
-            item.get("caution").asText("")));
+            item.get("caution").asText(""),
+            item.path("ready").asText(""),
+            item.path("atRisk").asText(""),
+            item.path("meat").asText("")));
   }
 
   @Test

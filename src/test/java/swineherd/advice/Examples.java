@@ -77,7 +77,6 @@ final class Examples {
   /** Sets or removes what stands at a path such as {@code pens[0].fence.kind}. */
   static void set(JsonNode tree, String path, JsonNode value) {
     JsonNode at = tree;
-    JsonNode copy = value.deepCopy();
     List<String> steps = new ArrayList<>(List.of(path.split("[.\\[]")));
     for (int i = 0; i < steps.size(); i++) {
       String step = steps.get(i).replace("]", "");
@@ -88,8 +87,10 @@ final class Examples {
         while (items.size() <= index) {
           items.addObject();
         }
-        if (last) {
-          items.set(index, copy);
+        if (last && value.isNull()) {
+          items.remove(index);
+        } else if (last) {
+          items.set(index, value);
         }
         at = items.get(index);
       } else {
@@ -97,7 +98,7 @@ final class Examples {
         if (last && value.isNull()) {
           fields.remove(step);
         } else if (last) {
-          fields.set(step, copy);
+          fields.set(step, value);
         } else if (!fields.has(step) || !fields.get(step).isContainerNode()) {
           fields.set(step, nextIsIndex ? fields.arrayNode() : fields.objectNode());
         }

@@ -60,6 +60,15 @@ class StartTest {
   }
 
   @Test
+  void only_calendar_loads_the_library_for_calendars() throws Exception {
+    for (String command : List.of("check", "figures", "winter", "calendar")) {
+      Run run = run(swineherd(List.of("-verbose:class"), command, "scenarios/rush-end.yaml"));
+      assertThat(run.exit()).isZero();
+      assertThat(run.out().contains("biweekly.")).as(command).isEqualTo(command.equals("calendar"));
+    }
+  }
+
+  @Test
   void without_fonts_it_says_what_to_install_and_writes_nothing() throws Exception {
     Path chart = folder.resolve("chart.svg");
     Path none = Files.writeString(folder.resolve("fonts.conf"), "<fontconfig></fontconfig>");

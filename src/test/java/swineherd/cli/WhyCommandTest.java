@@ -39,6 +39,17 @@ class WhyCommandTest {
   }
 
   @Test
+  void the_setup_under_the_example_is_shown_as_it_would_be_written() {
+    why("fence.train-first");
+    assertThat(out.toString())
+        .contains("Both on top of this setup")
+        .contains("- checkOn: 2027-03-01")
+        .containsPattern("pens\\[0\\]: \\{name: hillside, area: 400 m2")
+        .containsPattern("strands:\\s+3,")
+        .containsPattern("signs:\\s+yes");
+  }
+
+  @Test
   void words_find_rules() {
     assertThat(why("WIRE", "train")).isZero();
     assertThat(out.toString()).contains("fence.train-first");

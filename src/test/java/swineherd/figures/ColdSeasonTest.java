@@ -64,7 +64,7 @@ class ColdSeasonTest {
     LocalDate on = LocalDate.of(2027, 6, 1);
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> ColdSeason.currentOrNext(OCTOBER, 10, Hemisphere.SOUTH, on))
-        .withMessageContaining("first freeze");
+        .withMessageContaining("no day of a first frost");
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> ColdSeason.currentOrNext(MAY, 10, Hemisphere.NORTH, on));
   }

@@ -40,19 +40,27 @@ class DietoxTest {
   private static final LocalDate FIRST_WEEK = LocalDate.of(2027, 1, 1);
 
   private record Week(
-      int week, int pigs, double startKg, double meanKg, int inside, double lowKg, double highKg) {
+      int week,
+      int pigs,
+      double startKg,
+      double meanKg,
+      int inside,
+      double lowKg,
+      double highKg,
+      double feedKg) {
     /** One row as it stands in the file. */
     String row() {
       return String.format(
           Locale.ROOT,
-          "%d,%d,%.3f,%.3f,%d,%.2f,%.2f",
+          "%d,%d,%.3f,%.3f,%d,%.2f,%.2f,%.3f",
           week,
           pigs,
           startKg,
           meanKg,
           inside,
           lowKg,
-          highKg);
+          highKg,
+          feedKg);
     }
   }
 
@@ -85,14 +93,40 @@ class DietoxTest {
     assertThat(inside / (double) weighed).isGreaterThanOrEqualTo(0.60);
   }
 
+  /**
+   * Feed eaten along the forecast, to appetite in a house, nothing wasted. The diets held 6 % of
+   * rapeseed oil: 3,450 kcal/kg, a guess from that. Expected before the data were looked at: within
+   * 15 % from the third week of feeding on, a tenth for the curve of intake and the rest for the
+   * growth. Found: 10 to 13 % too little each week. The intake goes by weight alone, and these pigs
+   * gained 0.96 kg a day, more than those behind the curve; nothing was moved for it.
+   */
+  @Test
+  void the_feed_eaten_is_within_fifteen_per_cent() throws IOException {
+    Feeding feeding = new Feeding(IntakeCurve.MIXED, 1, 1, 1, 0, 3450);
+    for (Week week : weeks()) {
+      if (week.week > 3) {
+        double[] mornings =
+            FeedIntake.mornings(day -> forecastOn(week.startKg, day), 7 * (week.week - 1));
+        assertThat(FeedIntake.total(feeding, mornings).kg())
+            .as("week %s", week.week)
+            .isCloseTo(week.feedKg, Percentage.withPercentage(15));
+      }
+    }
+  }
+
   @Test
   @EnabledIfSystemProperty(named = "dietox", matches = ".+", disabledReason = "needs the data set")
   void the_counts_are_those_of_the_data_set() throws IOException {
     Map<String, Map<Integer, Double>> pigs = new TreeMap<>();
+    Map<Integer, List<Double>> feed = new TreeMap<>();
     try (InputStream in = Files.newInputStream(Path.of(System.getProperty("dietox")))) {
       for (Map<String, String> row : csv(in)) {
         pigs.computeIfAbsent(row.get("Pig"), pig -> new TreeMap<>())
             .put(Integer.valueOf(row.get("Time")), Double.valueOf(row.get("Weight")));
+        if (!row.get("Feed").equals("NA")) {
+          feed.computeIfAbsent(Integer.valueOf(row.get("Time")), week -> new ArrayList<>())
+              .add(Double.valueOf(row.get("Feed")));
+        }
       }
     }
     List<String> counted = new ArrayList<>();
@@ -121,7 +155,8 @@ class DietoxTest {
               weights / weighed,
               inside,
               ofMean.low(),
-              ofMean.high());
+              ofMean.high(),
+              feed.get(week).stream().mapToDouble(kg -> kg).average().orElseThrow());
       counted.add(row.row());
     }
     System.out.println(String.join("\n", counted));
@@ -129,14 +164,21 @@ class DietoxTest {
   }
 
   private static Band forecast(double startKg, int week) {
+    return forecastFrom(startKg).weightOn(FIRST_WEEK.plusWeeks(week - 1));
+  }
+
+  private static double forecastOn(double startKg, double day) {
+    return forecastFrom(startKg).weightOn(FIRST_WEEK.plusDays((long) day)).likely();
+  }
+
+  private static Forecast forecastFrom(double startKg) {
     return Forecast.of(
-            GrowthClass.named("modern-cross"),
-            1,
-            Forecast.Setting.MEASURED,
-            1,
-            known(Weighing.Means.SCALE, FIRST_WEEK, startKg),
-            false)
-        .weightOn(FIRST_WEEK.plusWeeks(week - 1));
+        GrowthClass.named("modern-cross"),
+        1,
+        Forecast.Setting.MEASURED,
+        1,
+        known(Weighing.Means.SCALE, FIRST_WEEK, startKg),
+        false);
   }
 
   private static List<Week> weeks() throws IOException {
@@ -152,7 +194,8 @@ class DietoxTest {
                       Double.parseDouble(row.get("mean_kg")),
                       Integer.parseInt(row.get("inside")),
                       Double.parseDouble(row.get("low_kg")),
-                      Double.parseDouble(row.get("high_kg"))))
+                      Double.parseDouble(row.get("high_kg")),
+                      Double.parseDouble(row.get("feed_kg"))))
           .toList();
     }
   }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,6 +31,28 @@ class HardinessZoneTest {
     Band band = HardinessZone.parse(zone).extremeMinimum();
     assertThat(band.low() * 1.8 + 32).isCloseTo(low, within(1e-9));
     assertThat(band.high() * 1.8 + 32).isCloseTo(high, within(1e-9));
+  }
+
+  /**
+   * The legend of the map, zones 1a to 13b in halves of 5 degF: USDA Plant Hardiness Zone Map, 2012
+   * and 2023; zones 3 to 10 [read], the halves of 1, 2 and 11 to 13 [memory].
+   */
+  @Test
+  void all_twenty_six_halves_follow_the_legend_of_the_map() {
+    int[] legend = {
+      -60, -55, -50, -45, -40, -35, -30, -25, -20, -15, -10, -5, 0, 5, 10, 15, 20, 25, 30, 35, 40,
+      45, 50, 55, 60, 65, 70
+    };
+    List<String> zones = new ArrayList<>();
+    for (int number = 1; number <= 13; number++) {
+      zones.add(number + "a");
+      zones.add(number + "b");
+    }
+    for (int i = 0; i < zones.size(); i++) {
+      Band band = HardinessZone.parse(zones.get(i)).extremeMinimum();
+      assertThat(band.low() * 1.8 + 32).as(zones.get(i)).isCloseTo(legend[i], within(1e-9));
+      assertThat(band.high() * 1.8 + 32).as(zones.get(i)).isCloseTo(legend[i + 1], within(1e-9));
+    }
   }
 
   @ParameterizedTest(name = "{0}: middle of zone {1} is {2} degC, USDA map [read]")

@@ -221,4 +221,28 @@ class HeatTest {
       }
     }
   }
+
+  /**
+   * With the humidity not known the rule is that of 60 %, chosen so that finishers are not loaded
+   * in the day above 27 degC and nothing is above 30 [judgement]; fit trailers were met at 5 to 27
+   * degC (animals-2015-trailers [read]).
+   */
+  @ParameterizedTest(name = "{0} degC, {1} kg [judgement]: {2}")
+  @CsvSource({
+    "3, 110, COLD",
+    "15, 110, FIT",
+    "24, 110, FIT",
+    "27.5, 110, EARLY",
+    "27.5, 45, EARLY",
+    "25, 20, FIT",
+    "30, 110, POSTPONE",
+    "33, 110, POSTPONE",
+    "30, 30, POSTPONE",
+    // beyond the weights that were measured the nearest counts
+    "20, 160, FIT",
+    "25, 160, EARLY",
+  })
+  void the_road_where_nobody_knows_the_humidity(double air, double weight, Heat.Haul haul) {
+    assertThat(Heat.haul(air, weight)).isEqualTo(haul);
+  }
 }

@@ -100,4 +100,13 @@ class MeatSafetyTest {
     assertThatThrownBy(() -> MeatSafety.freezing(Meat.GROUND, -20, 5, -1))
         .isInstanceOf(OutsideDomainException.class);
   }
+
+  /**
+   * fsa-cooking [memory]: 70 C for two minutes; former 9 CFR 318.10 [read]: from 5 F (-15 C) down.
+   */
+  @Test
+  void the_other_advice_and_the_warmest_freezing_that_counts() {
+    assertThat(MeatSafety.cookForTwoMinutesC()).isEqualTo(70);
+    assertThat(MeatSafety.warmestFreezingC()).isEqualTo(-15);
+  }
 }

@@ -197,4 +197,32 @@ class TransportTest {
           .isLessThanOrEqualTo(Transport.load(pigs, area, light, true));
     }
   }
+
+  /**
+   * Weaners to 30 kg: comfort to 32 degC (SCAHAW 2002 [read]), 30 set here [judgement]; heavier
+   * pigs 27 degC, the upper end that trailers bore in Animals 5(2) 2015 [read]. Loaded at dawn from
+   * 27 - 0.05 W + 3 on [derived].
+   */
+  @ParameterizedTest(name = "{0} kg: at dawn if the day passes {1} degC, not over {2} degC")
+  @CsvSource({
+    "5, 30, 30",
+    "30, 30, 30",
+    "31, 27, 27",
+    "60, 27, 27",
+    "80, 26, 27",
+    "110, 24.5, 27",
+    "120, 24, 27",
+    "150, 24, 27"
+  })
+  void heavy_pigs_bear_less_heat_on_the_road(double weight, double early, double limit) {
+    assertThat(Transport.earlyAbove(weight)).isCloseTo(early, within(1e-9));
+    assertThat(Transport.hottest(weight)).isEqualTo(limit);
+  }
+
+  @ParameterizedTest(name = "{0} kg are refused")
+  @ValueSource(doubles = {4.9, 150.1, Double.NaN})
+  void no_limit_of_heat_where_no_weight_was_looked_at(double weight) {
+    assertThatExceptionOfType(OutsideDomainException.class)
+        .isThrownBy(() -> Transport.hottest(weight));
+  }
 }

@@ -138,4 +138,40 @@ class CourseTest {
     assertThat(lard.weightOn(LocalDate.of(2026, 10, 15)).likely()).isBetween(53.0, 76.0);
     assertThat(lard.assumed()).anyMatch(a -> a.contains("below appetite"));
   }
+
+  /** Girth squared times length over 400 (tape-rule [read], WT04): 40 by 45 in are 180 lb. */
+  @Test
+  void a_tape_in_the_diary_is_a_weight_with_the_error_of_its_readings() {
+    String row = "diary: [{on: 2027-06-30, pigs: gilts, did: taped, girth: %s, length: 45 in}]";
+    Course once = course(GILTS + row.formatted("40 in"));
+    Course thrice = course(GILTS + row.formatted("[40 in, 40 in, 40 in]"));
+    assertThat(once.weighings()).hasSize(1);
+    assertThat(once.weighings().get(0).later().kg()).isCloseTo(180 * 0.45359237, within(0.02));
+    // one reading 10 %, three 5 %: common practice, no source
+    assertThat(once.weighings().get(0).later().error()).isCloseTo(0.10, within(1e-9));
+    assertThat(thrice.weighings().get(0).later().error()).isCloseTo(0.05, within(1e-9));
+    assertThat(once.grounds()).contains("diary[0].girth", "diary[0].length");
+    assertThat(thrice.finish().likely()).isBefore(once.finish().likely());
+  }
+
+  @Test
+  void a_tape_that_was_not_made_for_such_a_pig_is_told_and_changes_nothing() {
+    String yaml = GILTS + "diary: [{on: 2027-06-30, pigs: gilts, did: taped, girth: 150 cm}]";
+    assertThat(course(yaml).finish()).isEqualTo(course(GILTS).finish());
+    assertThat(Outlooks.of(SetupReader.read("pigs.yaml", yaml, ARRIVAL).setup()))
+        .filteredOn(NotWorkedOut.class::isInstance)
+        .extracting(o -> ((NotWorkedOut) o).figure())
+        .contains("weight by tape");
+  }
+
+  @Test
+  void a_weight_that_was_written_counts_before_the_readings_beside_it() {
+    Course course =
+        course(
+            GILTS
+                + "diary: [{on: 2027-06-30, pigs: gilts, did: taped, weight: 60 kg,"
+                + " girth: 40 in, length: 45 in}]");
+    assertThat(course.weighings().get(0).later().kg()).isEqualTo(60);
+    assertThat(course.weighings().get(0).later().error()).isEqualTo(0.05);
+  }
 }

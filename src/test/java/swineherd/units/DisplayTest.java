@@ -34,6 +34,8 @@ class DisplayTest {
     "0.7, FLOW, METRIC, 0.7 L/min",
     "16, SHARE, US, 16 %",
     "189.27, VOLUME, US, 50 gal",
+    "346, CAPACITY, METRIC, 346 L",
+    "346, CAPACITY, US, 12 cu ft",
   })
   void an_amount_is_no_more_exact_than_a_keeper_can_use(
       double value, Dimension dimension, UnitSystem units, String shown) {

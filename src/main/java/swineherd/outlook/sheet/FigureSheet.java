@@ -3,6 +3,8 @@ package swineherd.outlook.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import swineherd.figures.OutsideDomainException;
+import swineherd.outlook.Outlooks;
+import swineherd.setup.Pen;
 import swineherd.setup.Setup;
 
 /**
@@ -27,7 +29,8 @@ public record FigureSheet(Setup setup, List<Section> sections, List<Plot> plots)
   /** Works it out. Never throws for a setup that could be read. */
   public static FigureSheet of(Setup setup) {
     Climate climate = new Climate(setup.place());
-    List<Pigs> groups = Pigs.of(setup);
+    Worked worked = new Worked(Outlooks.of(setup));
+    List<Pigs> groups = Pigs.of(setup, worked.outlooks());
     List<PenPigs> pens = PenPigs.of(setup, groups);
     List<Section> sections = new ArrayList<>();
     groups.forEach(pigs -> sections.add(GrowthSection.of(pigs, climate)));
@@ -37,10 +40,23 @@ public record FigureSheet(Setup setup, List<Section> sections, List<Plot> plots)
     pens.forEach(pen -> sections.add(SpaceSection.of(pen)));
     pens.forEach(pen -> sections.add(GroundSection.of(pen)));
     pens.forEach(pen -> sections.add(WarmthSection.of(pen, climate)));
+    for (Pen pen : setup.pens()) {
+      sections.add(SunSection.of(pen.name(), worked));
+    }
+    for (Pen pen : setup.pens()) {
+      sections.add(FenceSection.of(pen, there(pens, pen), setup.place().latitude(), worked));
+    }
+    groups.forEach(pigs -> sections.add(WormSection.of(pigs, worked)));
+    groups.forEach(pigs -> sections.add(ReleaseSection.of(pigs, worked)));
     groups.forEach(pigs -> sections.add(SlaughterSection.of(pigs)));
     sections.add(MoneySection.of(setup, groups, strawToOrder(pens, climate)));
     sections.removeIf(section -> section.rows().isEmpty());
-    return new FigureSheet(setup, sections, Plot.of(groups, climate));
+    return new FigureSheet(setup, sections, Plot.of(groups, climate, worked));
+  }
+
+  /** Null where no pigs of known growth will be in it. */
+  private static PenPigs there(List<PenPigs> pens, Pen pen) {
+    return pens.stream().filter(p -> p.pen().equals(pen)).findFirst().orElse(null);
   }
 
   private static double strawToOrder(List<PenPigs> pens, Climate climate) {

@@ -9,7 +9,6 @@ import swineherd.figures.OutsideDomainException;
 import swineherd.outlook.Course;
 import swineherd.outlook.NotWorkedOut;
 import swineherd.outlook.Outlook;
-import swineherd.outlook.Outlooks;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
 
@@ -26,8 +25,7 @@ import swineherd.setup.Setup;
 record Pigs(Setup setup, int index, Group group, Course course, String refused, FeedCourse feed) {
 
   /** All groups of a setup. */
-  static List<Pigs> of(Setup setup) {
-    List<Outlook> outlooks = Outlooks.of(setup);
+  static List<Pigs> of(Setup setup, List<Outlook> outlooks) {
     List<Pigs> all = new ArrayList<>();
     for (int i = 0; i < setup.pigs().size(); i++) {
       all.add(of(setup, i, outlooks));

@@ -43,14 +43,15 @@ public record Plot(String group, List<Week> weeks, double target, List<Mark> mar
   public record Mark(LocalDate day, String what) {}
 
   /** One for each group whose growth can be followed for a week or more. */
-  static List<Plot> of(List<Pigs> groups, Climate climate) {
+  static List<Plot> of(List<Pigs> groups, Climate climate, Worked worked) {
     List<Plot> plots = new ArrayList<>();
     for (Pigs pigs : groups) {
       if (pigs.course() != null) {
         List<Week> weeks = weeks(pigs);
         if (weeks.size() > 1) {
           plots.add(
-              new Plot(pigs.name(), weeks, pigs.course().target(), marks(pigs, climate, weeks)));
+              new Plot(
+                  pigs.name(), weeks, pigs.course().target(), marks(pigs, climate, worked, weeks)));
         }
       }
     }
@@ -90,13 +91,15 @@ public record Plot(String group, List<Week> weeks, double target, List<Mark> mar
     return new Week(day, pigs.course().weightOn(day), fed ? pigs.feed().kgUntil(day) : null);
   }
 
-  private static List<Mark> marks(Pigs pigs, Climate climate, List<Week> weeks) {
+  private static List<Mark> marks(Pigs pigs, Climate climate, Worked worked, List<Week> weeks) {
     List<Mark> marks = new ArrayList<>();
     if (pigs.course().slaughterOn() != null) {
       marks.add(new Mark(pigs.course().slaughterOn(), "slaughter set"));
     } else if (pigs.course().finish() != null) {
       marks.add(new Mark(pigs.course().finish().likely(), "finished"));
     }
+    ReleaseSection.clearOn(pigs, worked)
+        .ifPresent(day -> marks.add(new Mark(day, "withdrawal over")));
     frost(pigs, climate).ifPresent(day -> marks.add(new Mark(day, "hard frost may come")));
     LocalDate first = weeks.get(0).day();
     LocalDate last = weeks.get(weeks.size() - 1).day();

@@ -6,13 +6,12 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Map;
 import swineherd.figures.Band;
-import swineherd.figures.Breed;
 import swineherd.figures.Carcass;
 import swineherd.figures.Freezer;
 import swineherd.figures.SlaughterDay;
 import swineherd.figures.Transport;
+import swineherd.outlook.MeatYield;
 import swineherd.rulebook.Table;
-import swineherd.setup.Group;
 import swineherd.setup.Pen;
 import swineherd.units.Dimension;
 
@@ -72,7 +71,7 @@ final class SlaughterSection {
           double freezes = Freezer.freezesKgADay(litres.likely()).likely();
           row.with("freezes", Figure.kgADay(freezes)).rests("usda-home-freezing");
           row.note("one of that size freezes {freezes}: let the butcher freeze it");
-          return Figure.of(litres, Dimension.VOLUME);
+          return Figure.of(litres, Dimension.CAPACITY);
         });
     road();
   }
@@ -150,10 +149,7 @@ final class SlaughterSection {
    * @throws swineherd.figures.OutsideDomainException if they go too light or too heavy
    */
   static Band hanging(Pigs pigs) {
-    Pen pen = pigs.setup().pen(pigs.group().pen()).orElse(null);
-    boolean pastured = pen != null && pen.ground() == Pen.Ground.MOVED_PASTURE;
-    return Carcass.hangingKg(
-        pigs.endWeight(), Carcass.dressingPercent(Carcass.Style.HEAD_OFF_SKIN_ON, pastured, false));
+    return MeatYield.hanging(pigs.endWeight(), pen(pigs));
   }
 
   /**
@@ -162,11 +158,10 @@ final class SlaughterSection {
    * @throws swineherd.figures.OutsideDomainException if they go too light or too heavy
    */
   static Band meat(Pigs pigs) {
-    return Carcass.meatKg(
-        hanging(pigs), Carcass.meatPercent(Carcass.Cutting.BONE_IN, lard(pigs.group())));
+    return MeatYield.meat(pigs.endWeight(), pigs.group(), pen(pigs));
   }
 
-  private static boolean lard(Group group) {
-    return group.breed() != null && Breed.named(group.breed()).type() == Breed.Type.LARD;
+  private static Pen pen(Pigs pigs) {
+    return pigs.setup().pen(pigs.group().pen()).orElse(null);
   }
 }

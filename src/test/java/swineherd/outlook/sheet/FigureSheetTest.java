@@ -227,7 +227,7 @@ class FigureSheetTest {
 
   @Test
   void without_a_day_of_arrival_the_sheet_says_what_it_lacks() {
-    FigureSheet open = sheet("pigs: [{name: pigs, count: 2}]");
+    FigureSheet open = sheet("pigs: [{name: pigs, count: 2, males: castrated}]");
     assertThat(open.sections()).isNotEmpty();
     assertThat(open.sections())
         .allSatisfy(
@@ -254,5 +254,93 @@ class FigureSheetTest {
     FigureSheet heavy = sheet(THREE.replace("110 kg", "180 kg"));
     assertThat(figure(heavy, "growth", "finish")).isInstanceOf(Figure.Beyond.class);
     assertThat(figure(heavy, "feed", "total")).isInstanceOf(Figure.Beyond.class);
+  }
+
+  @Nested
+  class Fence_sun_worms_and_release {
+    private static final String LIVE =
+        """
+        checkOn: 2027-04-01
+        place: {country: united-states, latitude: 45 N, hottestMonth: 30 C}
+        pens:
+          - {name: lot, area: 400 m2, ground: bare-dry, shade: {kind: none},
+             fence: {kind: electric, strands: 2, length: 80 m, growth: medium, output: 1 J,
+                     earthRods: 3, conductor: steel-2.5}}
+        pigs:
+          - {name: pigs, pen: lot, count: 3, breed: modern-cross, sex: males, males: castrated, arrives: 2027-04-24,
+             arrivalWeight: 18 kg, weighedBy: scale, targetWeight: 110 kg, trained: no}
+        feed: {kind: hand-fed}
+        """;
+
+    /** Wires for 15 to 50 kg at 12, 25 and 40 cm (smallholder press and judgement). */
+    @Test
+    void wires_stand_at_the_heights_for_pigs_of_that_weight() {
+      Row wires = rows(sheet(LIVE), "fence", "wires-now").get(0);
+      assertThat(((Figure.Count) wires.figure()).count()).isEqualTo(3);
+      assertThat(((Figure.Amount) wires.note().figures().get("h0")).band().likely())
+          .isCloseTo(0.12, within(1e-9));
+      assertThat(((Figure.Amount) wires.note().figures().get("h2")).band().likely())
+          .isCloseTo(0.40, within(1e-9));
+    }
+
+    /**
+     * 1 J draws 100 mA [read], so 8 days without charge from half the charge of a lead-acid battery
+     * take 0.1 x 24 x 8 / 0.5 = 38.4 Ah [derived].
+     */
+    @Test
+    void a_battery_lasts_the_days_without_charge() {
+      Band battery = ((Figure.Plain) figure(sheet(LIVE), "fence", "battery")).band();
+      assertThat(battery.low()).isCloseTo(38.4, within(0.1));
+    }
+
+    /** A fence that is not electric has no volts, rods or battery. */
+    @Test
+    void a_solid_fence_has_no_electric_figures() {
+      FigureSheet solid = sheet(LIVE.replaceAll("(?s)fence: .*?}", "fence: {kind: solid}"));
+      assertThat(rows(solid, "fence", "energizer")).isEmpty();
+      assertThat(rows(solid, "fence", "battery")).isEmpty();
+      assertThat(rows(solid, "fence", "solid-height")).hasSize(1);
+    }
+
+    /** Roundworm eggs show 42 days after they were picked up, at the earliest (upenn-ascarids). */
+    @Test
+    void eggs_of_roundworm_show_six_weeks_after_the_arrival() {
+      assertThat(
+              rows(sheet(LIVE), "worms", "eggs").stream()
+                  .filter(r -> r.name().text().contains("large roundworm"))
+                  .map(r -> ((Figure.Day) r.figure()).day()))
+          .containsExactly(LocalDate.of(2027, 6, 5));
+    }
+
+    /** The last dose on the 1st and 28 days of the label: free on the 30th, a day for safety. */
+    @Test
+    void a_withdrawal_by_the_label_is_told_and_drawn() {
+      FigureSheet treated =
+          sheet(
+              LIVE.replace("checkOn: 2027-04-01", "checkOn: 2027-06-03")
+                  + "diary: [{on: 2027-06-01, pigs: pigs, did: treated, active: ivermectin,"
+                  + " route: injection, withdrawal: 28 days}]\n");
+      assertThat(((Figure.Day) figure(treated, "release", "withdrawal")).day())
+          .isEqualTo(LocalDate.of(2027, 6, 30));
+      assertThat(treated.plots().get(0).marks())
+          .contains(new Plot.Mark(LocalDate.of(2027, 6, 30), "withdrawal over"));
+    }
+
+    @Test
+    void of_a_medicine_without_a_name_no_date_is_told() {
+      FigureSheet treated =
+          sheet(
+              LIVE.replace("checkOn: 2027-04-01", "checkOn: 2027-06-03")
+                  + "diary: [{on: 2027-06-01, pigs: pigs, did: treated}]\n");
+      assertThat(((Figure.Words) figure(treated, "release", "withdrawal")).words())
+          .startsWith("no date");
+    }
+
+    /** At 30 degC the index is over 75 at half damp air: an alert at least (ams-feedlot-thi). */
+    @Test
+    void the_hottest_days_have_a_stage() {
+      assertThat(((Figure.Words) figure(sheet(LIVE), "sun", "stage")).words())
+          .isIn("alert", "danger", "emergency");
+    }
   }
 }

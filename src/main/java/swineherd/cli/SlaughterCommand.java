@@ -1,0 +1,53 @@
+package swineherd.cli;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import swineherd.advice.Advisor;
+import swineherd.advice.Checklist;
+import swineherd.outlook.sheet.FigureSheet;
+import swineherd.report.SlaughterReport;
+import swineherd.setup.SetupFile;
+
+/** Tells whether each group is ready for slaughter, and the last weeks day by day. */
+@Command(
+    name = "slaughter",
+    mixinStandardHelpOptions = true,
+    header = "Tell whether pigs are ready for slaughter, and the last weeks day by day.",
+    description =
+        "Weight, withdrawal, standstill, taint, weather and booking of each group; the items of"
+            + " the checklist that belong to it; cuts and freezer.")
+final class SlaughterCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private SetupArgument argument;
+
+  @Mixin private RulesOption ownRules;
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
+  private Format format;
+
+  @Override
+  public Integer call() {
+    SetupFile setup = argument.read();
+    Checklist checklist = Advisor.advise(setup, ownRules.read());
+    SlaughterReport report = new SlaughterReport(checklist, FigureSheet.of(setup.setup()));
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(
+        switch (format) {
+          case text -> report.text(Style::bold);
+          case json -> report.json();
+          case markdown -> report.markdown();
+        });
+    out.flush();
+    return 0;
+  }
+}

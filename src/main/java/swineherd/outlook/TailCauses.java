@@ -1,0 +1,134 @@
+package swineherd.outlook;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import swineherd.figures.Tails;
+import swineherd.rulebook.Table;
+import swineherd.setup.Pen;
+import swineherd.setup.Setup;
+import swineherd.setup.Shelter;
+
+/**
+ * What in a pen is known to lead to bitten tails and bullying. There is one for each pen of two and
+ * more pigs, or nobody knows how many, for which such a cause was told.
+ *
+ * @param pen name of the pen
+ * @param causes how many
+ * @param words what they are
+ * @param docking what is told of docking there, as a sentence
+ * @param nothingToRoot whether the pigs stand on a bare floor with nothing to root and chew in
+ * @param come whether pigs are there
+ * @param by day to mend it by
+ */
+public record TailCauses(
+    String pen,
+    int causes,
+    String words,
+    String docking,
+    boolean nothingToRoot,
+    boolean come,
+    LocalDate by,
+    List<String> grounds)
+    implements Outlook {
+
+  private static final Set<Pen.Ground> BARE_FLOORS =
+      EnumSet.of(Pen.Ground.SLATS, Pen.Ground.CONCRETE);
+  private static final Set<Shelter.Bed> BARE_BEDS =
+      EnumSet.of(Shelter.Bed.SLATS, Shelter.Bed.BARE, Shelter.Bed.WET);
+
+  /**
+   * @param known the outlooks that were worked out before: room, feeder, mixing
+   */
+  static List<Outlook> of(Setup setup, List<Course> courses, List<Outlook> known) {
+    List<Stay> stays = Stay.of(setup, courses);
+    List<Outlook> all = new ArrayList<>();
+    for (int i = 0; i < setup.pens().size(); i++) {
+      Pen pen = setup.pens().get(i);
+      List<Stay> there = Stay.in(pen.name(), stays);
+      boolean counted = there.stream().allMatch(s -> s.group().count() != null);
+      if (there.isEmpty() || (counted && there.stream().mapToInt(Stay::count).sum() < 2)) {
+        continue;
+      }
+      Grounds grounds = new Grounds();
+      List<String> causes = causes(setup, pen, "pens[" + i + "]", known, grounds);
+      if (!causes.isEmpty()) {
+        all.add(
+            new TailCauses(
+                pen.name(),
+                causes.size(),
+                String.join("; ", causes),
+                Tails.docking(setup.place().country()),
+                nothingToRoot(pen),
+                !Stay.first(there).isAfter(setup.checkOn()),
+                Stay.readyBy(there, setup.checkOn()),
+                grounds.list()));
+      }
+    }
+    return all;
+  }
+
+  private static List<String> causes(
+      Setup setup, Pen pen, String path, List<Outlook> known, Grounds grounds) {
+    List<String> causes = new ArrayList<>();
+    if (nothingToRoot(pen)) {
+      causes.add(cause("nothing-to-root"));
+      grounds.and(path, "ground", "shelter.bed");
+    }
+    for (Outlook outlook : known) {
+      if (outlook instanceof PenRoom room && isHere(pen, room.pen()) && isCrowded(room)) {
+        causes.add(cause("crowded"));
+        grounds.and(room.grounds());
+      }
+      if (outlook instanceof FeederRoom feeder
+          && isHere(pen, feeder.pen())
+          && pen.feederLength() != null
+          && pen.feederLength() < feeder.length()) {
+        causes.add(cause("feeder-short"));
+        grounds.and(path, "feederLength");
+      }
+      if (outlook instanceof Mixing mixing
+          && isHere(pen, mixing.pen())
+          && mixing.strangers()
+          && !mixing.settled()) {
+        causes.add(cause("strangers"));
+        grounds.and(mixing.grounds());
+      }
+    }
+    if (pen.shelter().air() == Shelter.Air.STINGS) {
+      causes.add(cause("bad-air"));
+      grounds.and(path, "shelter.air");
+    }
+    if (pen.shelter().kind() == Shelter.Kind.OPEN_FRONT) {
+      causes.add(cause("draught"));
+      grounds.and(path, "shelter.kind");
+    }
+    if (Boolean.FALSE.equals(setup.feed().premix())) {
+      causes.add(cause("minerals"));
+      grounds.and("feed", "premix");
+    }
+    return causes;
+  }
+
+  private static boolean isHere(Pen pen, String name) {
+    return Objects.equals(pen.name(), name);
+  }
+
+  private static boolean isCrowded(PenRoom room) {
+    return room.verdict() == PenRoom.Verdict.BELOW_LAW || room.verdict() == PenRoom.Verdict.CROWDED;
+  }
+
+  private static boolean nothingToRoot(Pen pen) {
+    return pen.ground() != null
+        && BARE_FLOORS.contains(pen.ground())
+        && pen.shelter().bed() != null
+        && BARE_BEDS.contains(pen.shelter().bed());
+  }
+
+  private static String cause(String key) {
+    return Table.named("tail-causes").row(key).text("words");
+  }
+}

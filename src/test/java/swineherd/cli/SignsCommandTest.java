@@ -1,0 +1,143 @@
+package swineherd.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+
+/** The answer to "something looks wrong" as a keeper types and reads it. */
+class SignsCommandTest {
+  private static final String FILE = "scenarios/alder-bottom.yaml";
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... args) {
+    CommandLine line = Swineherd.commandLine();
+    line.setOut(new PrintWriter(out));
+    line.setErr(new PrintWriter(err));
+    return line.execute(args);
+  }
+
+  private String first() {
+    return out.toString().lines().findFirst().orElse("");
+  }
+
+  @Test
+  void the_first_line_says_what_to_do_now() {
+    assertThat(run("signs", FILE, "off feed", "--count", "1", "--temperature", "41.3 C")).isZero();
+    assertThat(first()).isEqualTo("Call your vet now.");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "missed a meal, missed a meal",
+    "scouring, scour",
+    "diamond marks on the skin, raised red diamonds",
+    "limping, lame",
+    "purple ears, purple ears",
+    "Thin and Hairy, pot belly",
+    "tail biting, bitten tail",
+    "back sore after sun, sunburn",
+    "swollen scrotum, swollen scrotum",
+    "shivering, shivering",
+  })
+  void a_keepers_words_are_understood(String words, String says) {
+    assertThat(run("signs", FILE, words, "--count", "1", "--on", "2027-06-20")).isZero();
+    assertThat(out.toString().toLowerCase(java.util.Locale.ROOT)).contains(says);
+  }
+
+  @Test
+  void words_without_quotes_are_taken_together() {
+    assertThat(run("signs", FILE, "off", "feed", "blue", "ears", "--count", "1")).isZero();
+    assertThat(out.toString()).contains("off feed and blue ears");
+  }
+
+  @Test
+  void a_day_can_be_said_as_people_do() {
+    assertThat(run("signs", FILE, "lame", "--count", "1", "--since", "yesterday")).isZero();
+    assertThat(first()).isEqualTo("Call your vet this week.");
+  }
+
+  @Test
+  void what_is_not_said_is_asked() {
+    assertThat(run("signs", FILE, "lame")).isZero();
+    assertThat(out.toString().replaceAll("\\s+", " "))
+        .contains("Not said: how many, taken as several", "How many of them? one: the vet");
+  }
+
+  @Test
+  void an_unknown_word_is_told_with_what_is_known() {
+    assertThat(run("signs", FILE, "scoring")).isEqualTo(2);
+    assertThat(err.toString())
+        .contains("\"scoring\" is not a sign that is known here. Did you mean scouring?")
+        .contains("missed-meal, off-feed");
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void without_a_sign_it_asks_for_one() {
+    assertThat(run("signs", FILE)).isEqualTo(2);
+    assertThat(err.toString()).contains("Say what you see");
+  }
+
+  @Test
+  void a_value_that_cannot_be_is_told() {
+    assertThat(run("signs", FILE, "lame", "--temperature", "41")).isEqualTo(2);
+    assertThat(err.toString()).contains("temperature", "has no unit");
+    assertThat(run("signs", FILE, "lame", "--count", "9")).isEqualTo(2);
+    assertThat(err.toString()).contains("more pigs than the group has");
+    assertThat(run("signs", FILE, "lame", "--group", "nobody")).isEqualTo(2);
+    assertThat(err.toString()).contains("nobody");
+  }
+
+  @Test
+  void the_file_stays_as_it_is_and_says_the_same(@org.junit.jupiter.api.io.TempDir Path folder)
+      throws IOException {
+    String before = Files.readString(Path.of(FILE));
+    run(
+        "signs",
+        FILE,
+        "coughing",
+        "--count",
+        "1",
+        "--temperature",
+        "40.3 C",
+        "--since",
+        "2027-03-01",
+        "--format",
+        "json");
+    assertThat(Files.readString(Path.of(FILE))).isEqualTo(before);
+    ObjectMapper json = new ObjectMapper();
+    JsonNode typed = json.readTree(out.toString());
+    Path file = folder.resolve("signs.yaml");
+    Files.writeString(
+        file,
+        before + "\nsigns: [{sign: coughing, count: 1, temperature: 40.3 C, since: 2027-03-01}]\n");
+    out.getBuffer().setLength(0);
+    assertThat(run("check", file.toString(), "--format", "json")).isZero();
+    JsonNode written = json.readTree(out.toString());
+    assertThat(typed.at("/items/0/id").asText()).isEqualTo("health.today");
+    assertThat(typed.at("/referral").asText()).isEqualTo("vet-today");
+    assertThat(typed.at("/items/0/ready").asText()).isNotBlank();
+    assertThat(written.at("/items").findValuesAsText("heading"))
+        .contains(typed.at("/items/0/heading").asText());
+  }
+
+  @Test
+  void markdown_begins_with_the_call_too() {
+    assertThat(run("signs", FILE, "fits", "--count", "1", "--format", "markdown")).isZero();
+    assertThat(first()).isEqualTo("**Call your vet now.**");
+    assertThat(out.toString()).contains("- **Have ready:**", "- **Meat:**");
+  }
+}
