@@ -8,7 +8,8 @@ import swineherd.setup.DiaryEntry;
 import swineherd.setup.Setup;
 
 /**
- * A move that the diary tells of, of the last few days before the check.
+ * A move that the diary tells of, of the last few days; what is to be seen to on the very day is
+ * {@link OnTheMove}.
  *
  * @param pigs name of the group
  * @param on the day
