@@ -73,6 +73,13 @@ record Asked(Question question, String path) {
     return topics;
   }
 
+  /** The topics that are more than one question. */
+  static Set<String> sections() {
+    Set<String> sections = topics();
+    sections.removeAll(Rulebook.questions().keySet());
+    return sections;
+  }
+
   /** The sections it is in; an answer outside all of them is a topic of its own. */
   private static List<String> topics(Question question) {
     List<String> steps = Arrays.asList(question.path().replace("[]", "").split("\\."));

@@ -100,7 +100,7 @@ public final class Conversation {
       return BROKEN_OFF;
     } catch (IOException e) {
       talk.say("");
-      talk.say(Phrases.wrapped(draft.path() + " cannot be written: " + e.getMessage() + "."));
+      talk.say(Phrases.wrapped(draft.path() + " cannot be gone on with: " + e.getMessage() + "."));
       talk.say("The answers before this one are in it; this one is not.");
       return CANNOT_WRITE;
     }
@@ -119,7 +119,7 @@ public final class Conversation {
         Phrases.wrapped(
             "Answer as you would say it: 12 by 30 ft, half an acre, about 35 pounds, April 10."
                 + " Enter leaves a question; don't know, back, stop and ? are always understood."));
-    groupsAsked = draft.file().setup().pigs().size() > 1;
+    groupsAsked = first.next() == null || draft.file().setup().pigs().size() > 1;
   }
 
   private void goodbye() {
@@ -136,8 +136,8 @@ public final class Conversation {
                   + (refused == 1 ? "one line." : refused + " lines.")));
     }
     talk.say("All is kept in " + file + ".");
-    talk.say(Phrases.wrapped("  go on:     ", "swineherd ask " + file));
-    talk.say(Phrases.wrapped("  the list:  ", "swineherd check " + file));
+    talk.say(Phrases.wrapped("  go on:     ", "./swineherd ask " + file));
+    talk.say(Phrases.wrapped("  the list:  ", "./swineherd check " + file));
   }
 
   // ------------------------------------------------------------------------------- one question
@@ -423,7 +423,8 @@ public final class Conversation {
       if (Hearing.isYes(typed)) {
         another("another group");
       } else if (!command(typed.toLowerCase(Locale.ROOT), null)) {
-        answer(Asked.at("pigs[" + setup.pigs().size() + "].name"), typed);
+        Asked name = Asked.at("pigs[" + setup.pigs().size() + "].name");
+        wanted = answer(name, typed) ? null : name;
         round = first;
       }
     }
@@ -435,11 +436,11 @@ public final class Conversation {
     outcome.lines().forEach(talk::say);
     talk.say("");
     talk.say(Phrases.wrapped("  more    ", "what would move the list most"));
-    talk.say(Phrases.wrapped("  topics  ", String.join(", ", Asked.topics())));
+    talk.say(Phrases.wrapped("  topics  ", String.join(", ", Asked.sections())));
     talk.say(Phrases.wrapped("  also    ", "another pen, another group, back"));
     while (wanted == null && !ended) {
       String typed = next("What next? Enter if it is enough: ", completions());
-      if (typed == null || typed.isEmpty()) {
+      if (typed == null || typed.isEmpty() || Hearing.isNo(typed) || Hearing.isUnknown(typed)) {
         ended = true;
         return;
       }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,7 +26,7 @@ import swineherd.setup.SetupText;
 final class Draft {
   private static final String HEADER =
       """
-      # What you said about your pigs. Change it with "swineherd ask", or by hand; "swineherd check"
+      # What you said about your pigs. Change it with ./swineherd ask, or by hand; ./swineherd check
       # makes the list of it. What is left out or unknown is never taken for good news.
       """;
 
@@ -104,8 +105,14 @@ final class Draft {
    * @throws IOException if the file cannot be read any more
    */
   Trial trial(String at, List<String> written) throws IOException {
-    if (exists() && !disk.text().equals(SafeFile.read(path).text())) {
-      reload();
+    if (exists()) {
+      SafeFile now = SafeFile.read(path);
+      if (!now.exists()) {
+        throw new IOException("it is gone");
+      }
+      if (!now.text().equals(disk.text())) {
+        reload();
+      }
     }
     Question question = Rulebook.questions().get(Question.keyOf(at));
     try {
@@ -133,7 +140,7 @@ final class Draft {
     if (list == null || old == null || !at.endsWith("].name")) {
       return Map.of();
     }
-    Map<String, String> others = new java.util.LinkedHashMap<>();
+    Map<String, String> others = new LinkedHashMap<>();
     for (Answer answer : file.answers().values()) {
       if (answer.path().endsWith(list) && answer.key().equals(old.key())) {
         others.put(answer.path(), name);

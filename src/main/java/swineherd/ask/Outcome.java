@@ -12,7 +12,7 @@ import swineherd.report.ShortList;
 /** The checklist that the answers so far lead to, and the questions that would change it. */
 final class Outcome {
   private static final int ITEMS = 7;
-  private static final int OPEN = 5;
+  private static final int OPEN = 3;
   private static final long LONGEST_MILLISECONDS = 3_000;
 
   private final Draft draft;
@@ -39,6 +39,7 @@ final class Outcome {
     Checklist checklist = Advisor.advise(draft.file(), KnowledgeBase.shipped());
     return matters(checklist, LONGEST_MILLISECONDS).stream()
         .map(matter -> matter.question().path())
+        .filter(path -> path.contains(".")) // what the whole is called moves nothing
         .filter(path -> draft.said(path) == null && Asked.at(path).applies(draft))
         .limit(most)
         .toList();

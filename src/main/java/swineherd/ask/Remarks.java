@@ -1,6 +1,7 @@
 package swineherd.ask;
 
 import swineherd.rulebook.Question;
+import swineherd.rulebook.Rulebook;
 import swineherd.setup.Answer;
 import swineherd.setup.SetupText;
 
@@ -35,7 +36,7 @@ final class Remarks {
     if (answer == null || answer.line() < 1 || answer.line() > lines.length) {
       return text;
     }
-    Question question = swineherd.rulebook.Rulebook.questions().get(Question.keyOf(answer.path()));
+    Question question = Rulebook.questions().get(Question.keyOf(answer.path()));
     int line = answer.line() - 1;
     lines[line] = beside(lines[line], remark(question, answer.said()), null);
     return same(text, String.join("\n", lines));

@@ -34,6 +34,7 @@ import swineherd.setup.Setup;
  *     null
  * @param latestArrival the last day of arrival from which eight in ten such groups reach it in
  *     time; null if they are there already, or the curve does not go so far
+ * @param arrivalPast words to end its sentence: that it is past on the day of the check, or nothing
  * @param lighter live weight that eight in ten such groups have in time, kg, but not above the
  *     target
  * @param most heaviest that such pigs get on this feed as far as the curve is known, kg
@@ -54,6 +55,7 @@ public record Deadline(
     DateBand finish,
     LocalDate crossFinish,
     LocalDate latestArrival,
+    String arrivalPast,
     double lighter,
     double most,
     LocalDate decideBy,
@@ -93,6 +95,8 @@ public record Deadline(
     double chance = byDay ? course.notReachedBy(day) : stay.chance();
     Band weight = course.weightOn(day);
     DateBand finish = course.finish();
+    LocalDate latestArrival = coming ? latestArrival(course, stay, byDay) : null;
+    boolean past = latestArrival != null && latestArrival.isBefore(setup.checkOn());
     return Optional.of(
         new Deadline(
             course.pigs(),
@@ -106,7 +110,8 @@ public record Deadline(
             course.target(),
             finish,
             coming && chance > LATE ? crossFinish(course, stay, byDay) : null,
-            coming ? latestArrival(course, stay, byDay) : null,
+            latestArrival,
+            past ? ", which is past" : "",
             lighter(course, stay, byDay),
             most(course),
             decideBy(course, stay, coming, setup.checkOn()),

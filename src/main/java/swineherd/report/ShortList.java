@@ -5,8 +5,9 @@ import java.util.List;
 import swineherd.advice.Checklist;
 import swineherd.advice.Item;
 import swineherd.compare.Matters;
+import swineherd.rulebook.Stage;
 
-/** A checklist in a line or two for each item: what, and by when. */
+/** A checklist in a line or two for each item; the order is that of the whole list. */
 public final class ShortList {
   private ShortList() {}
 
@@ -24,7 +25,10 @@ public final class ShortList {
     for (int i = 0; i < Math.min(most, items.size()); i++) {
       Item item = items.get(i);
       String heading = wording.fill(item.card().heading(), item.advice());
-      lines.add(wrapped("%2d  ".formatted(i + 1), heading + " " + TextReport.when(item)));
+      lines.add(
+          wrapped(
+              "%2d  ".formatted(i + 1),
+              item.stage() == Stage.NOW ? heading.strip() + " (now)" : heading));
     }
     if (items.size() > most) {
       lines.add("    and " + Wording.counted(items.size() - most, "more", "more") + ".");

@@ -119,6 +119,10 @@ class ConversationTest {
     assertThat(setup.setup().pigs().get(0).arrives()).isEqualTo(LocalDate.of(2027, 4, 24));
     assertThat(script.shown()).contains(" 1  ", "things to do", "\n 7  ", "more    ");
     assertThat(script.shown().lines()).allMatch(l -> l.length() <= 80);
+    String end = script.shown().substring(script.shown().indexOf("other pigs"));
+    assertThat(end.substring(0, end.indexOf("What next")).lines())
+        .as("the list and what may come next, on a small screen")
+        .hasSizeLessThanOrEqualTo(24);
   }
 
   @Test
@@ -311,9 +315,9 @@ class ConversationTest {
   @Test
   void a_topic_is_gone_to_by_its_name_and_then_the_rest_goes_on() throws IOException {
     Path file = file("units: metric\n");
-    String shown = type(file, "keeper", "y", "y", "n", "n", "n", "spain", "stop");
-    assertThat(shown).contains("Are these your first pigs?", "In which country");
-    assertThat(read(file).setup().keeper().registered()).isFalse();
+    String shown = type(file, "name", "Tor", "spain", "stop");
+    assertThat(shown).contains("What do you call this place", "In which country");
+    assertThat(read(file).setup().name()).isEqualTo("Tor");
     assertThat(read(file).setup().place().country().key()).isEqualTo("spain");
   }
 
@@ -381,7 +385,36 @@ class ConversationTest {
   @Test
   void when_the_file_cannot_be_written_it_is_said_and_nothing_is_lost() throws IOException {
     Path file = folder.resolve("there/is/no/folder.yaml");
-    assertThat(type(file, "us")).contains("cannot be written").endsWith("exit 1");
+    assertThat(type(file, "us")).contains("cannot be gone on with: the folder").endsWith("exit 1");
+  }
+
+  @Test
+  void a_json_file_is_begun_and_gone_on_with_as_json() throws IOException {
+    Path file = folder.resolve("pigs.json");
+    type(file, "metric", "spain", "stop");
+    type(file, "40 n", "don't know", "stop");
+    assertThat(Files.readString(file)).startsWith("{").doesNotContain("#");
+    Setup setup = read(file).setup();
+    assertThat(setup.place().country().key()).isEqualTo("spain");
+    assertThat(setup.place().latitude()).isEqualTo(40);
+  }
+
+  @Test
+  void a_file_that_is_taken_away_meanwhile_is_not_begun_anew() throws IOException {
+    Path file = file("units: us\n");
+    Draft draft = Draft.open(file, TODAY);
+    Files.delete(file);
+    assertThat(catchThrowable(() -> draft.trial("place.country", List.of("canada"))))
+        .isInstanceOf(IOException.class)
+        .hasMessage("it is gone");
+  }
+
+  @Test
+  void a_second_group_of_the_same_name_is_asked_for_again() throws IOException {
+    Path file = file("pigs:\n  - name: reds\n");
+    String shown = type(file, "another group", "reds", "blues", "stop");
+    assertThat(shown).contains("is also the name of");
+    assertThat(read(file).setup().pigs()).extracting("name").containsExactly("reds", "blues");
   }
 
   @Test

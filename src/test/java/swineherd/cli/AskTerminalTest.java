@@ -60,7 +60,7 @@ class AskTerminalTest {
 
   @TempDir Path folder;
 
-  private final class Terminal implements AutoCloseable {
+  private static final class Terminal implements AutoCloseable {
     private final PtyProcess process;
     private final StringBuilder screen = new StringBuilder();
     private int seen;
