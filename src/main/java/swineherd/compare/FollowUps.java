@@ -51,10 +51,17 @@ public final class FollowUps {
     this.rules = rules;
   }
 
-  /** The items of a checklist that come from signs on pigs. */
+  /**
+   * The items of a checklist that come from signs on pigs, and whatever else somebody must be
+   * called for now, or because of a death: it may be one cause.
+   */
   public static List<Item> signItems(Checklist checklist) {
     return checklist.items().stream()
-        .filter(i -> i.because().stream().anyMatch(b -> b.path().startsWith("signs[")))
+        .filter(
+            i ->
+                i.rank().emergency()
+                    || i.id().equals("diary.died")
+                    || i.because().stream().anyMatch(b -> b.path().startsWith("signs[")))
         .toList();
   }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.DiaryEntry.Did;
 import swineherd.setup.Setup;
@@ -18,10 +19,17 @@ import swineherd.setup.Setup;
  * @param on day of the last of them; null if one has no day, which counts as today
  * @param count how many of the group, one where it was not said
  * @param together how many of the whole place died within two days of each other, at most
+ * @param country where; null if not said
  * @param checkOn day of the check
  */
 public record Died(
-    String pigs, LocalDate on, int count, int together, LocalDate checkOn, List<String> grounds)
+    String pigs,
+    LocalDate on,
+    int count,
+    int together,
+    Country country,
+    LocalDate checkOn,
+    List<String> grounds)
     implements Outlook {
 
   /** Whether two or more died so close together that no accident explains it. */
@@ -67,7 +75,14 @@ public record Died(
       dated &= entry.on() != null;
       last = last == null || (dated && entry.on().isAfter(last)) ? entry.on() : last;
     }
-    return new Died(pigs, dated ? last : null, count, together, setup.checkOn(), grounds.list());
+    return new Died(
+        pigs,
+        dated ? last : null,
+        count,
+        together,
+        setup.place().country(),
+        setup.checkOn(),
+        grounds.list());
   }
 
   /** The most that died within so many days; a death without a day counts as of today. */

@@ -21,6 +21,7 @@ import swineherd.units.Dates;
  * @param who that name, or a word where there is none
  * @param shown keys of the signs
  * @param several those of them that more than one pig shows, or nobody said how many
+ * @param died whether one died in the last days, by the diary
  * @param newPigs whether pigs came to the place within the days of a quarantine
  * @param frost whether frost may have stopped the water: the cold months, and water of which nobody
  *     knows that frost does not stop it
@@ -37,6 +38,7 @@ public record Seen(
     String who,
     Set<String> shown,
     Set<String> several,
+    boolean died,
     boolean newPigs,
     boolean frost,
     double each,

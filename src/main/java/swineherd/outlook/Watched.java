@@ -3,6 +3,7 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,6 +17,7 @@ import swineherd.rulebook.Card;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
 import swineherd.rulebook.Table;
+import swineherd.setup.DiaryEntry;
 import swineherd.setup.Feed;
 import swineherd.setup.Group;
 import swineherd.setup.Pen;
@@ -119,7 +121,7 @@ final class Watched {
         Triage.Circumstances known = known(pigs, sign, count);
         Referral level = Triage.of(key).level(known);
         levels.merge(key, level, Triage::higher);
-        assumed.addAll(assumed(key, known, sign, count));
+        assumed.addAll(assumed(key, known, sign, count, age(pigs)));
       }
       if (!shown.isEmpty()) {
         grounds.and("signs[" + i + "]", "sign", "count", "since", "temperature");
@@ -144,7 +146,7 @@ final class Watched {
 
   /** What was not said and makes the level higher. */
   private static List<String> assumed(
-      String key, Triage.Circumstances known, Sign sign, Integer count) {
+      String key, Triage.Circumstances known, Sign sign, Integer count, Long age) {
     Triage triage = Triage.of(key);
     List<String> assumed = new ArrayList<>();
     Triage.Circumstances one =
@@ -162,6 +164,11 @@ final class Watched {
     if (sign.temperature() == null && triage.level(cool) != triage.level(known)) {
       assumed.add("the temperature, taken as fever");
     }
+    Triage.Circumstances grown =
+        new Triage.Circumstances(known.several(), known.days(), known.measured(), false);
+    if (age == null && triage.level(grown) != triage.level(known)) {
+      assumed.add("their age, taken as under 12 weeks");
+    }
     return assumed;
   }
 
@@ -176,23 +183,47 @@ final class Watched {
 
   /** Dead pigs of all groups; where nobody said how many they count as two. */
   private int deadOnPlace() {
-    return setup.signs().stream()
-        .filter(s -> DEAD.equals(s.sign()))
-        .map(s -> count(group(setup, s), s))
-        .mapToInt(c -> c == null ? 2 : c)
+    int now =
+        setup.signs().stream()
+            .filter(s -> DEAD.equals(s.sign()))
+            .map(s -> count(group(setup, s), s))
+            .mapToInt(c -> c == null ? 2 : c)
+            .sum();
+    return now == 0 ? 0 : now + diedBefore();
+  }
+
+  /**
+   * Dead pigs of the diary within two days, but for those of a day on which one is noted as a sign.
+   */
+  private int diedBefore() {
+    LocalDate today = setup.checkOn();
+    long days = Math.round(Table.named("diary").row("deaths-together").number("value"));
+    Set<LocalDate> noted = new HashSet<>();
+    setup.signs().stream().filter(s -> DEAD.equals(s.sign())).forEach(s -> noted.add(s.since()));
+    return setup.diary().stream()
+        .filter(d -> d.did() == DiaryEntry.Did.DIED && d.on() != null)
+        .filter(d -> !d.on().isAfter(today) && !d.on().isBefore(today.minusDays(days)))
+        .filter(d -> !noted.contains(d.on()) && !noted.contains(null))
+        .mapToInt(d -> d.count() == null ? 1 : d.count())
         .sum();
   }
 
   private boolean isYoung(String pigs) {
+    Long age = age(pigs);
+    return age == null || age < YOUNG;
+  }
+
+  /** Age of a group, days; null if it is not known. */
+  private Long age(String pigs) {
     Group group = setup.group(pigs).orElse(null);
     if (group == null) {
-      return true;
+      return null;
     }
     LocalDate born = group.born();
     if (born == null && group.arrives() != null && group.ageOnArrival() != null) {
       born = group.arrives().minusDays(Math.round(group.ageOnArrival()));
     }
-    return born == null || ChronoUnit.DAYS.between(born, setup.checkOn()) < YOUNG;
+    return born == null ? null : ChronoUnit.DAYS.between(born, setup.checkOn());
   }
 
   /** The items that tell a sign along with their own and call no later than it asks. */
@@ -220,6 +251,8 @@ final class Watched {
     if (fed) {
       grounds.and("feed", "scraps");
     }
+    List<Died> died = Died.of(setup);
+    died.forEach(d -> grounds.and(d.grounds()));
     LocalDate slaughterOn = slaughterOn(group);
     if (slaughterOn != null) {
       grounds.and("pigs[" + setup.pigs().indexOf(group) + "]", "slaughterOn");
@@ -229,6 +262,7 @@ final class Watched {
         pigs.isEmpty() ? "Pigs" : pigs,
         Set.copyOf(shown),
         Set.copyOf(several),
+        !died.isEmpty(),
         newPigs(),
         frost(group),
         WaterLost.litresPerHour(weight),

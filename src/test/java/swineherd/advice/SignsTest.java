@@ -144,6 +144,22 @@ class SignsTest {
     assertThat(referral(setup)).isEqualTo(Referral.AUTHORITY_NOW);
   }
 
+  /** Two deaths within two days, or one and fever: to be reported (trading standards, read). */
+  @Test
+  void a_death_of_the_diary_counts_beside_signs() {
+    SetupFile dead =
+        setup().and("diary", Map.of("on", "2027-06-19", "pigs", "four", "did", "died"));
+    assertThat(referral(with(dead, "lame", "1", "39.3 C"))).isEqualTo(Referral.VET_TODAY);
+    assertThat(referral(with(dead, "off-feed", "1", "41.0 C"))).isEqualTo(Referral.AUTHORITY_NOW);
+    assertThat(referral(with(dead, "sudden-death", "1", "39.3 C")))
+        .isEqualTo(Referral.AUTHORITY_NOW);
+    SetupFile today =
+        setup().and("diary", Map.of("on", "2027-06-20", "pigs", "four", "did", "died"));
+    Checklist same = Advisor.advise(with(today, "sudden-death", "1", "39.3 C"));
+    assertThat(FollowUps.signItems(same)).extracting(Item::id).containsOnlyOnce("diary.died");
+    assertThat(FollowUps.referral(same)).isEqualTo(Referral.VET_TODAY);
+  }
+
   @Test
   void a_sign_of_which_nobody_said_what_calls_the_vet_now() {
     SetupFile setup = setup().and("signs", Map.of("pigs", "four", "count", "1"));
