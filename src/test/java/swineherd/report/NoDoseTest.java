@@ -34,7 +34,8 @@ class NoDoseTest {
           "(?i)\\d[\\d.,]*\\s*(?:mg|mcg|µg|ug|iu|i\\.u\\.|units?)(?![a-z])(?!/L)"
               + "|\\d[\\d.,]*\\s*(?:ml|cc|mL)\\s*(?:/|per|for each|a)\\s*(?:kg|lb|pig\\b|head)"
               + "|\\d[\\d.,]*\\s*(?:g|ml|mg|IU)?\\s*/\\s*(?:kg|lb)(?![a-z])"
-              + "|\\b(?:inject|dose of|give)\\s+\\d");
+              + "|\\b(?:inject|dose of)\\s+\\d"
+              + "|\\bgive\\s+\\d+[\\d.,]*\\s*(?:ml|cc|mg|g|tablets?|shots?)\\b");
 
   @ParameterizedTest(name = "\"{0}\"")
   @CsvSource({
