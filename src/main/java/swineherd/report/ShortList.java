@@ -25,7 +25,10 @@ public final class ShortList {
     for (int i = 0; i < Math.min(most, items.size()); i++) {
       Item item = items.get(i);
       String heading = wording.fill(item.card().heading(), item.advice());
-      lines.add(wrapped("%2d  ".formatted(i + 1), item.stage() == Stage.NOW ? heading.strip() + " (now)" : heading));
+      lines.add(
+          wrapped(
+              "%2d  ".formatted(i + 1),
+              item.stage() == Stage.NOW ? heading.strip() + " (now)" : heading));
     }
     if (items.size() > most) {
       lines.add("    and " + Wording.counted(items.size() - most, "more", "more") + ".");
