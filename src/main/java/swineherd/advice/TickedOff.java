@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Objects;
 import swineherd.rulebook.Card;
 import swineherd.rulebook.Referral;
+import swineherd.rulebook.RuleInfo;
+import swineherd.rulebook.Rulebook;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.DiaryEntry.Did;
 import swineherd.setup.Setup;
@@ -31,9 +33,17 @@ public record TickedOff(Item item, LocalDate on, LocalDate again) {
     if (card.referral().compareTo(Referral.VET_TODAY) >= 0) {
       return "it stays on the list as long as what led to it stands in the file";
     }
-    return card.standsFor().isEmpty()
-        ? null
-        : "it stays on the list until the answer it asks for stands in the file";
+    return asks(card)
+        ? "it stays on the list until the answer it asks for stands in the file"
+        : null;
+  }
+
+  /** Whether it goes by an answer: its card says so, or its rule tests that a question is open. */
+  private static boolean asks(Card card) {
+    RuleInfo rule = Rulebook.rules().get(card.id());
+    boolean open =
+        rule != null && rule.reads().stream().anyMatch(r -> r.type().equals("Unanswered"));
+    return Card.UNTIL_ANSWERED.equals(card.again()) || (open && !card.standsFor().isEmpty());
   }
 
   /** Takes the items out of a list that were done and are not due again. */

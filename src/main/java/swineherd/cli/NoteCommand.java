@@ -111,9 +111,12 @@ final class NoteCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (path.toString().equals("-")) {
+      throw wrong("Name the file that is to be written.");
+    }
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
     SetupFile before = SetupReader.read(path, today);
-    SafeFile file = open(before);
+    SafeFile file = open();
     KnowledgeBase knowledge = rules.read();
     LocalDate day = day(today);
     Checklist list = Advisor.advise(before, knowledge);
@@ -139,10 +142,7 @@ final class NoteCommand implements Callable<Integer> {
     return 0;
   }
 
-  private SafeFile open(SetupFile read) {
-    if (read.file().equals("-")) {
-      throw wrong("Name the file that is to be written.");
-    }
+  private SafeFile open() {
     try {
       return SafeFile.read(path);
     } catch (IOException e) {

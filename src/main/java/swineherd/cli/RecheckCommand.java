@@ -2,7 +2,6 @@ package swineherd.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -82,15 +81,14 @@ final class RecheckCommand implements Callable<Integer> {
           Comparison.of(asOf(read(files.get(0)), null), asOf(read(file), on), rules.read()), null);
       return 0;
     }
-    if (!Files.isRegularFile(file)) {
-      read(file); // tells what is wrong
+    if (file.toString().equals("-")) {
       throw wrong("What is read from standard input has no record; name a file.");
     }
     return moves.isEmpty() ? sinceLast(file) : supposed(file);
   }
 
   private int sinceLast(Path file) throws IOException {
-    String text = SafeFile.read(file).text();
+    String text = text(file);
     SetupFile now = asOf(SetupReader.read(file.toString(), text, today()), on);
     LocalDate day = now.setup().checkOn();
     CheckJournal journal = CheckJournal.of(file);
@@ -121,8 +119,8 @@ final class RecheckCommand implements Callable<Integer> {
     return 0;
   }
 
-  private int supposed(Path file) throws IOException {
-    String text = SafeFile.read(file).text();
+  private int supposed(Path file) {
+    String text = text(file);
     SetupFile before = asOf(SetupReader.read(file.toString(), text, today()), on);
     SetupText moved = SetupText.of(file.toString(), text);
     String words = "";
@@ -165,6 +163,16 @@ final class RecheckCommand implements Callable<Integer> {
           case markdown -> report.markdown();
         });
     out.flush();
+  }
+
+  /** The text of a file that can be read as a setup. */
+  private String text(Path file) {
+    read(file); // tells what is wrong with it
+    try {
+      return SafeFile.read(file).text();
+    } catch (IOException e) {
+      throw wrong(file + ": " + e.getMessage());
+    }
   }
 
   private SetupFile read(Path file) {

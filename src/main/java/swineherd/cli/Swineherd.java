@@ -49,7 +49,7 @@ import swineherd.units.UnreadableException;
 public final class Swineherd implements Runnable {
   /** Commands that need the rules. */
   private static final List<String> ADVISING =
-      List.of("check", "signs", "recheck", "remedy", "winter", "calendar", "slaughter");
+      List.of("check", "signs", "note", "recheck", "remedy", "winter", "calendar", "slaughter");
 
   @Spec private CommandSpec spec;
 

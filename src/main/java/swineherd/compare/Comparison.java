@@ -259,7 +259,23 @@ public record Comparison(
                 new Change(Kind.CLEARED, item, null, place, 0, List.of(), ticked, List.of()));
           }
         });
+    // pigs that moved take an item along; in the same words it is no news
+    List<Change> along =
+        changes.stream().filter(c -> changes.stream().anyMatch(o -> isAlong(c, o))).toList();
+    changes.removeAll(along);
     return changes;
+  }
+
+  private static boolean isAlong(Change one, Change other) {
+    boolean pair =
+        (one.kind() == Kind.NEW && other.kind() == Kind.CLEARED)
+            || (one.kind() == Kind.CLEARED && other.kind() == Kind.NEW);
+    Item a = one.item();
+    Item b = other.item();
+    return pair
+        && a.id().equals(b.id())
+        && !a.card().placeholders().contains("about")
+        && a.advice().values().equals(b.advice().values());
   }
 
   private static List<Respect> respects(

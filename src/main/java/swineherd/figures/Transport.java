@@ -29,9 +29,8 @@ public final class Transport {
   }
 
   /**
-   * Air temperature over which pigs are not carried: heavy pigs stand less of it ({@code
-   * scahaw-2002}, {@code animals-2015-trailers}). Up to 30 kg it is 30 degC; over that 3 degC above
-   * what pigs of their weight cope with, never more than 27 degC. Judgement between the two.
+   * Air temperature over which pigs are not on the road: 30 degC for weaners, 27 degC for heavier
+   * pigs. Judgement between {@code scahaw-2002} and {@code animals-2015-trailers}.
    *
    * @param weight live weight in kg, 5 to 150
    * @throws OutsideDomainException outside that
@@ -39,12 +38,24 @@ public final class Transport {
   public static double hottest(double weight) {
     OutsideDomainException.within(
         "live weight in kg", weight, Allometry.LIGHTEST, Allometry.HEAVIEST);
+    return weather(weight <= weather("weaners-up-to-kg") ? "weaners-hot-above" : "hot-above");
+  }
+
+  /**
+   * Air temperature of the day over which they are loaded at dawn: for heavier pigs 3 degC over
+   * what they cope with, {@link Heat#upperCritical(double)}, and never more than {@link #hottest}.
+   * Judgement.
+   *
+   * @param weight live weight in kg, 5 to 150
+   * @throws OutsideDomainException outside that
+   */
+  public static double earlyAbove(double weight) {
+    double limit = hottest(weight);
     if (weight <= weather("weaners-up-to-kg")) {
-      return weather("weaners-hot-above");
+      return limit;
     }
-    double reckoned = Math.min(HEAVIEST_IN_HEAT, weight);
-    return Math.min(
-        weather("hot-above"), Heat.upperCritical(reckoned) + weather("early-over-upper-critical"));
+    double copes = Heat.upperCritical(Math.min(HEAVIEST_IN_HEAT, weight));
+    return Math.min(limit, copes + weather("early-over-upper-critical"));
   }
 
   /** Room to plan for one pig: all can lie, and a third more in the heat. */

@@ -20,9 +20,7 @@ import swineherd.units.Dates;
  * @param day the day they go, set or likely; null if neither is known
  * @param daysLeft days until then; -1 if no day is set
  * @param weight likely weight of one then, kg
- * @param forecast whether {@code air} is the forecast of that day; if not, it is an ordinary
- *     afternoon of the hottest month
- * @param air temperature, degC; null if nothing is known of it
+ * @param air highest temperature forecast for that day, degC; null if not known
  * @param haul what that temperature means for loading; null with it
  * @param floor room for each to lie, m2
  * @param floorAll the same for all of them
@@ -34,7 +32,6 @@ public record HaulToSlaughter(
     LocalDate day,
     long daysLeft,
     double weight,
-    boolean forecast,
     Double air,
     Heat.Haul haul,
     double floor,
@@ -49,7 +46,7 @@ public record HaulToSlaughter(
 
   /** Whether the forecast is too hot to load them at all. */
   public boolean isRefused() {
-    return forecast && haul == Heat.Haul.POSTPONE;
+    return haul == Heat.Haul.POSTPONE;
   }
 
   /** The day in words of a sentence. */
@@ -87,11 +84,6 @@ public record HaulToSlaughter(
     LocalDate day = leaving.likelyFrom(setup.checkOn());
     double weight = weight(setup, group, leaving, assumed);
     Double air = group.forecast();
-    boolean forecast = air != null;
-    if (!forecast && day != null && new SkyOver(setup.place()).isSummer(day)) {
-      air = setup.place().hottestMonth();
-      grounds.said("place.hottestMonth", air).said("place.latitude", setup.place().latitude());
-    }
     if (air != null) {
       assumed.add("humidity taken as 60 %");
     }
@@ -105,7 +97,6 @@ public record HaulToSlaughter(
             ? -1
             : ChronoUnit.DAYS.between(setup.checkOn(), group.slaughterOn()),
         weight,
-        forecast,
         air,
         air == null ? null : Heat.haul(air, weight),
         Transport.floor(reckoned, hot),

@@ -6,27 +6,30 @@ import java.util.ArrayList;
 import java.util.List;
 import swineherd.figures.OutsideDomainException;
 import swineherd.figures.Transport;
+import swineherd.setup.Group;
 import swineherd.setup.Setup;
 
 /**
  * A journey in the warm months on which it may be too hot for pigs of that weight. There is one for
- * each group that is to come, and for each that goes within three months; only where it is known
- * how warm the hottest month is.
+ * each group that is to come, and for each that goes to be slaughtered elsewhere within three
+ * months; only where it is known how warm the hottest month is.
  *
  * @param pigs name of the group
  * @param home whether they come; they go otherwise
  * @param on day of the journey
  * @param weight on that day, kg
- * @param limit air temperature over which pigs of that weight are not carried, degC
+ * @param early air temperature of the day over which they are loaded at dawn, degC
+ * @param limit air temperature over which they are not on the road, degC
  * @param hottest air temperature on the hottest days at that time, degC
  * @param floor room for all of them in the heat, m2
- * @param ordinary whether an ordinary day of that month already passes the limit
+ * @param ordinary whether an ordinary day of that month is already so warm
  */
 public record HotHaul(
     String pigs,
     boolean home,
     LocalDate on,
     double weight,
+    double early,
     double limit,
     double hottest,
     double floor,
@@ -48,7 +51,9 @@ public record HotHaul(
     }
     Whereabouts whereabouts = new Whereabouts(setup);
     for (Stay stay : Stay.of(setup, courses)) {
-      boolean leaves = stay.course() != null || stay.group().slaughterOn() != null;
+      boolean leaves =
+          (stay.course() != null || stay.group().slaughterOn() != null)
+              && stay.group().slaughterAt() != Group.SlaughterAt.HOME;
       try {
         if (stay.group().arrives() != null && whereabouts.isComing(stay.group())) {
           add(of(setup, stay, true), all);
@@ -69,7 +74,7 @@ public record HotHaul(
   }
 
   private static void add(HotHaul haul, List<Outlook> all) {
-    if (haul.hottest > haul.limit) {
+    if (haul.hottest > haul.early) {
       all.add(haul);
     }
   }
@@ -78,16 +83,17 @@ public record HotHaul(
     Weather weather = new Weather(setup.place());
     LocalDate on = home ? stay.from() : stay.to();
     double weight = Math.max(LIGHTEST, Math.min(HEAVIEST, stay.weightOn(on)));
-    double limit = Transport.hottest(weight);
+    double early = Transport.earlyAbove(weight);
     return new HotHaul(
         stay.group().name(),
         home,
         on,
         weight,
-        limit,
+        early,
+        Transport.hottest(weight),
         weather.hotDay(on),
         stay.count() * Transport.floor(weight, true),
-        weather.ordinaryDay(on) > limit,
+        weather.ordinaryDay(on) > early,
         Grounds.of("place", "hottestMonth")
             .and(stay.path(), "count", "arrivalWeight", home ? "arrives" : "slaughterOn")
             .list());

@@ -5,11 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import swineherd.figures.Handling;
 import swineherd.rulebook.Table;
+import swineherd.setup.Group;
 import swineherd.setup.Setup;
 
 /**
  * The ramp by which grown pigs walk on to a trailer of usual height. There is one where any pigs
- * are, or will be; it is for those that go first.
+ * go, unless all are slaughtered at home; it is for those that go first.
  *
  * @param pigs name of the group that goes first; of the first group where nobody can say
  * @param good length that pigs climb well, m
@@ -22,7 +23,10 @@ public record LoadingRamp(
   private static final int LEAD_DAYS = 21;
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
+    List<Stay> stays =
+        Stay.of(setup, courses).stream()
+            .filter(s -> s.group().slaughterAt() != Group.SlaughterAt.HOME)
+            .toList();
     if (stays.isEmpty()) {
       return List.of();
     }

@@ -168,7 +168,7 @@ record Occupants(Setup setup, int index, Pen pen, List<Member> members) {
     if (group.arrives() != null) {
       return !group.arrives().isAfter(setup.checkOn());
     }
-    return setup.diary().stream().anyMatch(e -> Objects.equals(e.pigs(), group.name()))
+    return setup.diary().stream().anyMatch(e -> e.tellsOf(group.name()))
         || setup.signs().stream().anyMatch(s -> Objects.equals(s.pigs(), group.name()));
   }
 

@@ -9,6 +9,8 @@ import swineherd.setup.Fence;
 import swineherd.setup.Group;
 import swineherd.setup.Pen;
 import swineherd.setup.Setup;
+import swineherd.units.Dimension;
+import swineherd.units.Display;
 
 /**
  * Pigs that move to another pen on the day of the check.
@@ -18,6 +20,7 @@ import swineherd.setup.Setup;
  * @param count how many; null if not said
  * @param crowd whether they are more than are driven well at a time, or nobody said how many
  * @param knowWire whether every one of them knows electric wire; not known counts as no
+ * @param ground who was or is on that ground, in words
  * @param wireThere whether there is or may be live wire about a pen, this one or one they left
  */
 public record OnTheMove(
@@ -27,6 +30,7 @@ public record OnTheMove(
     boolean crowd,
     boolean knowWire,
     boolean wireThere,
+    String ground,
     List<String> grounds)
     implements Outlook {
 
@@ -37,7 +41,7 @@ public record OnTheMove(
       boolean today = entry.did() == Did.MOVED && setup.checkOn().equals(entry.on());
       Group group = today ? group(setup, entry) : null;
       Pen pen = today ? setup.pen(entry.pen()).orElse(null) : null;
-      if (group != null && pen != null) {
+      if (group != null && pen != null && !new Whereabouts(setup).isGone(group)) {
         all.add(of(setup, group, pen, "diary[" + i + "]"));
       }
     }
@@ -53,7 +57,32 @@ public record OnTheMove(
         group.count() == null || group.count() > most,
         Boolean.TRUE.equals(group.trained()),
         setup.pens().stream().anyMatch(p -> mayHaveWire(p.fence().kind())),
-        Grounds.of(path, "pen", "on").list());
+        ground(setup, group, pen),
+        Grounds.of(path, "pen", "on")
+            .and("pens[" + setup.pens().indexOf(pen) + "]", "pigsBefore", "restedFor")
+            .list());
+  }
+
+  private static String ground(Setup setup, Group group, Pen pen) {
+    Whereabouts whereabouts = new Whereabouts(setup);
+    List<String> there =
+        setup.pigs().stream()
+            .filter(g -> pen.name().equals(g.pen()) && !g.equals(group) && whereabouts.isHere(g))
+            .map(Group::name)
+            .toList();
+    if (!there.isEmpty()) {
+      return "it already holds " + String.join(" and ", there);
+    }
+    if (pen.pigsBefore() == null) {
+      return "whether pigs were on it before is not said";
+    }
+    if (!pen.pigsBefore()) {
+      return "no pigs were on it before";
+    }
+    return pen.restedFor() == null
+        ? "pigs were on it before, and how long it has rested is not said"
+        : "pigs were on it before, and it has rested "
+            + Display.amount(pen.restedFor(), Dimension.TIME, setup.units());
   }
 
   private static boolean mayHaveWire(Fence.Kind kind) {

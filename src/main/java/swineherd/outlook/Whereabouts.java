@@ -40,7 +40,7 @@ record Whereabouts(Setup setup) {
   }
 
   private boolean isTold(Group group) {
-    return setup.diary().stream().anyMatch(e -> Objects.equals(e.pigs(), group.name()))
+    return setup.diary().stream().anyMatch(e -> e.tellsOf(group.name()))
         || setup.signs().stream().anyMatch(s -> Objects.equals(s.pigs(), group.name()));
   }
 

@@ -87,7 +87,7 @@ final class Worms {
 
   /** Whether something was seen of them or done to them. */
   private boolean seenHere() {
-    return setup.diary().stream().anyMatch(e -> group.name().equals(e.pigs()))
+    return setup.diary().stream().anyMatch(e -> e.tellsOf(group.name()))
         || setup.signs().stream().anyMatch(s -> group.name().equals(s.pigs()));
   }
 

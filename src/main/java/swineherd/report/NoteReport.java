@@ -9,6 +9,7 @@ import swineherd.compare.Comparison;
 import swineherd.compare.Comparison.Change;
 import swineherd.compare.Comparison.Kind;
 import swineherd.figures.Band;
+import swineherd.figures.OutsideDomainException;
 import swineherd.figures.Reweighing;
 import swineherd.outlook.Course;
 import swineherd.outlook.Treated;
@@ -95,8 +96,7 @@ public final class NoteReport {
     }
     for (Reweighing weighing : course.weighings()) {
       if (weighing.later().on().equals(entry.on())) {
-        Band expected = weighing.before().weightOn(entry.on());
-        lines.add("  ", "By the weights before, " + mass(expected) + " was to be expected.");
+        expected(lines, weighing);
       }
     }
     if (course.finish() != null) {
@@ -111,6 +111,15 @@ public final class NoteReport {
               + " to "
               + Dates.words(course.finish().late())
               + ").");
+    }
+  }
+
+  private void expected(Lines lines, Reweighing weighing) {
+    try {
+      Band expected = weighing.before().weightOn(entry.on());
+      lines.add("  ", "By the weights before, " + mass(expected) + " was to be expected.");
+    } catch (OutsideDomainException e) {
+      // so long after the weight before nobody can say
     }
   }
 

@@ -76,7 +76,7 @@ public final class RecheckReport {
         }
       }
       differs(change).forEach(d -> lines.add("    Now      ", "             ", d));
-      if (!isOnlyTime(change)) {
+      if (!isPlain(change)) {
         lines.add("    Since    ", "             ", since(change));
       }
     }
@@ -106,7 +106,7 @@ public final class RecheckReport {
           line(out, "Call", item.referral() == Referral.NONE ? null : item.referral().words());
         }
         differs(change).forEach(d -> line(out, "Now", d));
-        line(out, "Since", isOnlyTime(change) ? null : since(change));
+        line(out, "Since", isPlain(change) ? null : since(change));
       }
     }
     return out.append("\n").append(TextReport.FOOTER).append("\n").toString();
@@ -260,10 +260,10 @@ public final class RecheckReport {
     return name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
   }
 
-  /** A date that came nearer needs no reason. */
-  private static boolean isOnlyTime(Change change) {
-    return change.respects().equals(List.of(Respect.DATE))
-        && change.causes().stream().allMatch(Difference::isTime);
+  /** What comes of the move one asked about, or a date that came nearer, needs no reason. */
+  private boolean isPlain(Change change) {
+    boolean date = change.respects().equals(List.of(Respect.DATE));
+    return supposed != null || (date && change.causes().stream().allMatch(Difference::isTime));
   }
 
   private String since(Change change) {

@@ -355,13 +355,12 @@ public final class SlaughterReport {
         .map(
             h ->
                 Display.amount(h.air(), Dimension.TEMPERATURE, sheet.setup().units())
-                    + (h.forecast() ? " forecast: " : " on ordinary afternoons then: ")
+                    + " forecast: "
                     + switch (h.haul()) {
                       case FIT -> "fit for the road";
                       case COLD -> "dry straw, no wind";
                       case EARLY -> "load before eight in the morning";
-                      case POSTPONE ->
-                          h.forecast() ? "do not load them" : "at dawn, or another day";
+                      case POSTPONE -> "do not load them";
                     });
   }
 

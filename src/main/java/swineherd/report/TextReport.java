@@ -82,7 +82,7 @@ public final class TextReport {
       lines.add(
           "    ",
           Wording.capital(Wording.counted(tried.untried().size(), "more question", "more"))
-              + " could not be tried out in a second; check --matters takes the time.");
+              + " could not be tried out in time; check --matters takes longer.");
     }
     return lines.gap().add("", FOOTER).toString();
   }

@@ -34,7 +34,8 @@ import swineherd.units.Quantity;
  *     depends on it
  * @param covers signs (keys of the table signs) that this item tells along with its own, so that
  *     they need none of their own; those that call for more than its referral keep theirs
- * @param again after how long it is to be done again once it was ticked off; null for a year
+ * @param again after how long it is to be done again once it was ticked off, or {@link
+ *     #UNTIL_ANSWERED}; null for a year
  * @param formerly ids under which it was known before
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -59,6 +60,9 @@ public record Card(
     List<String> covers,
     String again,
     List<String> formerly) {
+
+  /** Ticked off or not, it stays until the answer it asks for is given. */
+  public static final String UNTIL_ANSWERED = "until answered";
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]\\w*)\\}");
 
@@ -85,7 +89,9 @@ public record Card(
    * @throws swineherd.units.UnreadableException if {@link #again} is no length of time
    */
   public int againDays() {
-    return again == null ? 365 : (int) Math.round(Quantity.parse(again, Dimension.TIME));
+    return again == null || again.equals(UNTIL_ANSWERED)
+        ? 365
+        : (int) Math.round(Quantity.parse(again, Dimension.TIME));
   }
 
   /** The part of the id before the dot. */

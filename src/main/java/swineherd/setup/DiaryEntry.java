@@ -3,6 +3,7 @@ package swineherd.setup;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One dated entry of the diary.
@@ -45,6 +46,14 @@ public record DiaryEntry(
   public DiaryEntry {
     girth = girth == null ? List.of() : List.copyOf(girth);
     length = length == null ? List.of() : List.copyOf(length);
+  }
+
+  /**
+   * Whether it tells that these pigs are there. An item that was done does not: much is done before
+   * they come.
+   */
+  public boolean tellsOf(String name) {
+    return did != Did.DONE && Objects.equals(pigs, name);
   }
 
   /** What was done. */

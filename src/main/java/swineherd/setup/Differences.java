@@ -88,7 +88,9 @@ public final class Differences {
     some.forEach(difference -> changed.addAll(parts.get(difference)));
     Map<String, Object> values = new LinkedHashMap<>();
     Map<String, Answer> answers = new HashMap<>();
-    for (Side side : List.of(after, before)) { // the order of the later one
+    // in the order of the earlier one, and at the end in that of the later
+    boolean end = some.size() == parts.size();
+    for (Side side : end ? List.of(after, before) : List.of(before, after)) {
       for (String path : side.values().keySet()) {
         Side from = changed.contains(path) ? after : before;
         if (from.values().containsKey(path)) {

@@ -41,6 +41,7 @@ class RankTest {
             null,
             null,
             null,
+            null,
             null);
     return Rank.of(card, Advice.of("shed.measure", ""), due, TODAY);
   }
@@ -112,6 +113,7 @@ class RankTest {
             Consequence.LAW,
             0.9,
             Evidence.JUDGEMENT,
+            null,
             null,
             null,
             null,

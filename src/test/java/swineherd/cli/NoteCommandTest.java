@@ -87,8 +87,14 @@ class NoteCommandTest {
             "--on",
             "2027-07-01");
     isAdded(
-        "  - on: 2027-07-01\n    pigs: weaners\n    did: treated\n    active: ivermectin\n"
-            + "    route: injection\n    withdrawal: 18 days\n");
+        """
+          - on: 2027-07-01
+            pigs: weaners
+            did: treated
+            active: ivermectin
+            route: injection
+            withdrawal: 18 days
+        """);
     // 18 days by injection, 21 CFR 522.1192 [read]; and the day for safety
     assertThat(run.words()).contains("may go to slaughter from 20 July 2027, not before");
   }
@@ -120,24 +126,39 @@ class NoteCommandTest {
   void free_words_are_kept_as_they_are() {
     note("vet-said", "weaners", "rest: no more than 2 days # and water", "--on", "2027-07-10");
     isAdded(
-        "  - on: 2027-07-10\n    pigs: weaners\n    did: vet-said\n"
-            + "    note: \"rest: no more than 2 days # and water\"\n");
+        """
+          - on: 2027-07-10
+            pigs: weaners
+            did: vet-said
+            note: "rest: no more than 2 days # and water"
+        """);
   }
 
   @Test
   void an_item_that_is_done_leaves_the_list_until_it_is_due_again() {
-    String item = "sun.shade-there";
-    assertThat(Runs.run("check", file.toString(), "--show-rank").out()).contains(item);
-    Run run = note("done", item, "--on", "2027-07-10");
-    isAdded("  - on: 2027-07-10\n    did: done\n    pen: yard\n    item: " + item + "\n");
-    assertThat(run.words()).contains("Off the list until 9 July 2028.");
+    assertThat(note("done", "arrival.watch", "--on", "2027-07-10").words())
+        .contains("arrival.watch done for late ones. Look at late ones twice a day")
+        .contains("Off the list until 11 July 2027.");
+    isAdded(
+        """
+          - on: 2027-07-10
+            pigs: late ones
+            did: done
+            item: arrival.watch
+        """);
     Run check = Runs.run("check", file.toString(), "--show-rank");
-    assertThat(check.out()).doesNotContain(item);
+    assertThat(check.out()).doesNotContain("arrival.watch");
     assertThat(check.words()).contains("One item is ticked off in the diary");
     assertThat(Runs.run("check", file.toString(), "--all").words())
-        .contains("Ticked off in the diary 10 July 2027: Give them shade");
-    assertThat(Runs.run("check", file.toString(), "--show-rank", "--on", "2028-07-09").out())
-        .contains(item);
+        .contains("Ticked off in the diary 10 July 2027: Look at late ones twice a day");
+    assertThat(Runs.run("check", file.toString(), "--show-rank", "--on", "2027-07-11").out())
+        .contains("arrival.watch");
+  }
+
+  @Test
+  void what_was_done_before_they_come_does_not_make_them_be_there() {
+    Run run = note("done", "arrival.crate", "--on", "2027-07-10");
+    assertThat(run.out()).doesNotContain("Off the list:");
   }
 
   @Test

@@ -81,8 +81,11 @@ class RemedyCommandTest {
     String file =
         Files.writeString(
                 folder.resolve("two.yaml"),
-                "checkOn: 2027-03-01\npens: [{name: a}, {name: b}]\n"
-                    + "pigs: [{name: reds, pen: a, count: 3}, {name: blacks, pen: b, count: 3}]\n")
+                """
+                checkOn: 2027-03-01
+                pens: [{name: a}, {name: b}]
+                pigs: [{name: reds, pen: a, count: 3}, {name: blacks, pen: b, count: 3}]
+                """)
             .toString();
     assertThat(run("remedy", file, "fence.find-out").out()).contains("too; say --about.");
     Run wrong = run("remedy", "--about", "c", file, "fence.find-out");

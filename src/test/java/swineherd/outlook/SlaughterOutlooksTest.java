@@ -248,21 +248,6 @@ class SlaughterOutlooksTest {
   }
 
   @Test
-  void without_a_forecast_the_hot_season_counts_in_the_summer_of_the_hemisphere() {
-    String january =
-        """
-        checkOn: 2028-01-05
-        place: {country: australia, latitude: %s, hottestMonth: 32 C}
-        pigs: [{name: barrows, count: 1, slaughterOn: 2028-01-20, targetWeight: 110 kg}]
-        """;
-    HaulToSlaughter south = one(HaulToSlaughter.class, january.formatted("34 S"));
-    assertThat(south.forecast()).isFalse();
-    assertThat(south.haul()).isEqualTo(Heat.Haul.POSTPONE);
-    assertThat(south.isRefused()).as("the season is no forecast").isFalse();
-    assertThat(one(HaulToSlaughter.class, january.formatted("34 N")).haul()).isNull();
-  }
-
-  @Test
   void at_home_there_is_no_road() {
     String home = heavy("england", ", slaughterOn: 2027-09-20, slaughterAt: home");
     assertThat(all(HaulToSlaughter.class, home)).isEmpty();

@@ -32,14 +32,17 @@ class DifferencesTest {
     SetupFile a = read("pens: [{name: a, area: 9 m2, slope: 2 %}]\nname: x\n", MAY);
     SetupFile b =
         read(
-            "pens: [{name: new, area: 5 m2}, {name: a, area: 12 m2}]\nname: x\n"
-                + "diary: [{on: 2027-05-02, did: fed, note: hay}]\n",
+            """
+            pens: [{name: new, area: 5 m2}, {name: a, area: 12 m2}]
+            name: x
+            diary: [{on: 2027-05-02, did: fed, note: hay}]
+            """,
             MAY.plusDays(1));
     List<Difference> all = Differences.between(a, b).all();
     assertThat(all).hasSize(5);
     assertThat(all.get(0).isTime()).isTrue();
     assertThat(all)
-        .contains(new Difference("pens[1].area", "area", "9 m2", "12 m2"))
+        .contains(new Difference("pens[1].area", "area of the pen", "9 m2", "12 m2"))
         .contains(new Difference("pens[0]", "pen", null, "new, 5 m2"))
         .contains(new Difference("diary[0]", "diary", null, "2027-05-02, fed, hay"));
   }

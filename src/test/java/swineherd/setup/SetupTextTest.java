@@ -195,6 +195,29 @@ class SetupTextTest {
         .hasMessageContaining("no pen is called");
   }
 
+  @Test
+  void a_file_cut_short_at_any_byte_takes_an_entry_or_is_refused_and_never_damaged()
+      throws IOException {
+    String whole = Files.readString(Path.of("scenarios/bramble-shaw.yaml"));
+    Map<String, String> entry = Map.of("on", "2027-06-15", "note", "calm");
+    int taken = 0;
+    for (int length = 0; length <= whole.length(); length++) {
+      String cut = whole.substring(0, length);
+      try {
+        String text = yaml(cut).append("diary", entry).text();
+        Map<String, String> left = flat(text);
+        assertThat(left.values().remove("calm")).isTrue();
+        assertThat(left.values().remove("2027-06-15")).isTrue();
+        assertThat(left).as("cut after %d", length).isEqualTo(cut.isBlank() ? Map.of() : flat(cut));
+        assertThat(comments(text)).containsAll(comments(cut));
+        taken++;
+      } catch (BadSetupException e) {
+        assertThat(e.problems()).isNotEmpty();
+      }
+    }
+    assertThat(taken).isGreaterThan(whole.length() / 2);
+  }
+
   private static final List<String> SAID =
       List.of(
           "yes",
@@ -319,7 +342,10 @@ class SetupTextTest {
 
   private static Map<String, String> flat(String text) {
     Map<String, String> flat = new TreeMap<>();
-    flatten("", new Yaml().compose(new StringReader(text)), flat);
+    org.yaml.snakeyaml.nodes.Node root = new Yaml().compose(new StringReader(text));
+    if (root != null) {
+      flatten("", root, flat);
+    }
     return flat;
   }
 
