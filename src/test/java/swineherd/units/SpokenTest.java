@@ -116,11 +116,12 @@ class SpokenTest {
   /** An editor tries the patterns at every key stroke. */
   @Test
   void what_has_not_the_shape_is_told_apart_at_once() {
-    for (String text : List.of("1".repeat(200) + "!", "1 ".repeat(100) + "!", "1 ft ".repeat(60))) {
+    for (String text :
+        List.of("1".repeat(200) + "!", "1 ".repeat(100) + "!", "1 ft ".repeat(60) + "!")) {
       for (Dimension dimension : Dimension.values()) {
         long start = System.nanoTime();
-        text.matches(Patterns.quantity(dimension));
-        text.matches(Patterns.priceByWeight());
+        assertThat(text).doesNotMatch(Patterns.quantity(dimension));
+        assertThat(text).doesNotMatch(Patterns.priceByWeight());
         assertThat(System.nanoTime() - start).as(text).isLessThan(500_000_000L);
       }
     }
