@@ -48,7 +48,9 @@ public final class Patterns {
     String sum = ROUGHLY + "(?:" + part + "|" + ONE + "\\s*" + unit + ")(?:\\s*" + part + ")*";
     if (dimension == Dimension.AREA) {
       String length = "(?:" + units(Dimension.LENGTH) + ")";
-      String side = "(?:" + NUMBER + "\\s*" + length + "?\\s*)+";
+      // numbers in a row are kept apart, so that no long one is tried in all its splits
+      String apart = "(?:\\s*" + length + "\\s*|\\s+)";
+      String side = NUMBER + "(?:" + apart + NUMBER + ")*\\s*" + length + "?\\s*";
       String first = "(?:" + ONE + "\\s*" + length + "?\\s*(?:" + side + ")?|" + side + ")";
       sum += "|" + ROUGHLY + first + "(?:[xX×*]|[bB][yY])\\s*" + side;
     }

@@ -113,6 +113,20 @@ class SpokenTest {
     assertThat(read).isGreaterThan(2_000);
   }
 
+  /** An editor tries the patterns at every key stroke. */
+  @Test
+  void what_has_not_the_shape_is_told_apart_at_once() {
+    for (String text :
+        List.of("1".repeat(200) + "!", "1 ".repeat(100) + "!", "1 ft ".repeat(60) + "!")) {
+      for (Dimension dimension : Dimension.values()) {
+        long start = System.nanoTime();
+        assertThat(text).doesNotMatch(Patterns.quantity(dimension));
+        assertThat(text).doesNotMatch(Patterns.priceByWeight());
+        assertThat(System.nanoTime() - start).as(text).isLessThan(500_000_000L);
+      }
+    }
+  }
+
   private static boolean isRead(String text, Dimension dimension) {
     try {
       Quantity.parse(text, dimension);
