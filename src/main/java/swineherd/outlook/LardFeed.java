@@ -18,16 +18,9 @@ import swineherd.setup.Setup;
  *     before
  * @param target weight they are to reach, kg live
  * @param perGain feed for each weight gained, waste counted
- * @param total feed for one of them from now, or its arrival, to the target, kg
  */
 public record LardFeed(
-    String pigs,
-    double weight,
-    LocalDate on,
-    double target,
-    double perGain,
-    double total,
-    List<String> grounds)
+    String pigs, double weight, LocalDate on, double target, double perGain, List<String> grounds)
     implements Outlook {
 
   /** How many times its weight in feed a gain takes, in words: {@code 5.4}. */
@@ -42,7 +35,6 @@ public record LardFeed(
       double weight = Carcass.lardWeight();
       if (Course.isLard(stay.group()) && target > weight) {
         String growthClass = stay.growthClass().key();
-        double gain = Math.max(0, target - stay.weightOn(stay.from()));
         all.add(
             new LardFeed(
                 stay.group().name(),
@@ -50,7 +42,6 @@ public record LardFeed(
                 stay.reach(weight),
                 target,
                 FeedIntake.ruleOfThumb(growthClass, 1),
-                FeedIntake.ruleOfThumb(growthClass, gain),
                 Grounds.of(stay.path(), "breed", "targetWeight").list()));
       }
     }

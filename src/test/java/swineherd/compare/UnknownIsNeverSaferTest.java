@@ -56,7 +56,24 @@ class UnknownIsNeverSaferTest {
           // plants and wells are asked about on earth only
           "pens.plants -> ground.deadly-plants",
           "pens.wellDistance -> ground.well-law",
-          "place.latitude -> sun.turn-out");
+          "place.latitude -> sun.turn-out",
+          // one cause known and one unknown make no two
+          "pens.feederLength -> tails.causes-together",
+          "pens.shelter.bed -> tails.causes-together",
+          "pens.shelter.kind -> tails.causes-together",
+          "pens.shelter.air -> tails.causes-together",
+          "feed.premix -> tails.causes-together",
+          // pigs that can leave the house: nobody is sent to look at its air and cables
+          "pens.shelter.air -> shelter.air-stings",
+          "pens.shelter.fireRisks -> shelter.cables",
+          // a booking without a place is taken as one where the meat is inspected
+          "pigs.slaughterAt -> slaughter.cook",
+          "pigs.slaughterAt -> slaughter.no-cooler",
+          // another birthday or weight is another finish, another half of the earth another season
+          "pigs.born -> winter.leave-in-frost",
+          "pigs.ageOnArrival -> winter.leave-in-frost",
+          "pigs.arrivalWeight -> winter.leave-in-frost",
+          "place.latitude -> shelter.none-yet");
 
   @TestFactory
   List<DynamicTest> seed_20270401() {
