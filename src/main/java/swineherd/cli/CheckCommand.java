@@ -27,8 +27,13 @@ import swineherd.setup.SetupFile;
       "Writes nothing, unless told to with --record."
     })
 final class CheckCommand implements Callable<Integer> {
-  /** Two cores with nothing else to do take half a second; a busy machine gets longer. */
+  /** Somebody waits at the screen; what was not tried by then is said. */
   private static final long MOMENT = 3_000;
+
+  /**
+   * So many open questions are tried out under a list: enough to show the five that matter most.
+   */
+  private static final int FIRST = 12;
 
   /** Where nobody waits at a screen; far more than any setup of a keeper takes. */
   private static final long PATIENCE = 60_000;
@@ -77,7 +82,7 @@ final class CheckCommand implements Callable<Integer> {
       } else {
         out.print(report.render());
         out.flush(); // the keeper reads while the answers are tried out
-        out.print(report.renderOpen(Matters.of(checklist, rules, MOMENT)));
+        out.print(report.renderOpen(Matters.first(checklist, rules, MOMENT, FIRST)));
       }
     } else {
       List<Matters.Matter> matters =

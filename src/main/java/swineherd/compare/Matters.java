@@ -45,7 +45,7 @@ public final class Matters {
    *
    * @param questions those that would move anything, that which moves the list farthest first
    * @param pairs two questions that matter together, in the same order; empty if not looked for
-   * @param untried questions for which the time was too short
+   * @param untried questions that were not tried, for want of time or because few were asked for
    * @param allPairs whether all pairs were tried that were to be
    */
   public record Tried(
@@ -79,32 +79,42 @@ public final class Matters {
    * @param milliseconds when to stop; what was found until then is returned
    */
   public static Tried of(Checklist base, KnowledgeBase rules, long milliseconds) {
-    return of(base, rules, milliseconds, false);
+    return of(base, rules, milliseconds, Integer.MAX_VALUE, false);
+  }
+
+  /**
+   * Tries out only some questions, for somebody who waits: those that items of the list rest on.
+   *
+   * @param most how many questions
+   */
+  public static Tried first(Checklist base, KnowledgeBase rules, long milliseconds, int most) {
+    return of(base, rules, milliseconds, most, false);
   }
 
   /** Tries out each question by itself, and then those two and two that are read together. */
   public static Tried withPairs(Checklist base, KnowledgeBase rules, long milliseconds) {
-    return of(base, rules, milliseconds, true);
+    return of(base, rules, milliseconds, Integer.MAX_VALUE, true);
   }
 
   private static Tried of(
-      Checklist base, KnowledgeBase rules, long milliseconds, boolean alsoPairs) {
+      Checklist base, KnowledgeBase rules, long milliseconds, int most, boolean alsoPairs) {
     try (Trials trials = new Trials(base.file(), rules, milliseconds)) {
-      return new Matters(base, trials).run(alsoPairs);
+      return new Matters(base, trials).run(most, alsoPairs);
     }
   }
 
   /** One answer that was tried out. */
   private record Answered(Object answer, Map<String, Double> scores, List<Outlook> outlooks) {}
 
-  private Tried run(boolean alsoPairs) {
-    List<Unanswered> questions = mostLikelyFirst();
+  private Tried run(int most, boolean alsoPairs) {
+    List<Unanswered> all = mostLikelyFirst();
+    List<Unanswered> questions = all.subList(0, Math.min(most, all.size()));
     List<Callable<List<Answered>>> work = new ArrayList<>();
     questions.forEach(question -> work.add(() -> answers(question)));
     List<List<Answered>> runs = trials.all(work);
     Map<Unanswered, List<Answered>> tried = new HashMap<>();
     List<Matter> matters = new ArrayList<>();
-    List<Unanswered> untried = new ArrayList<>();
+    List<Unanswered> untried = new ArrayList<>(all.subList(questions.size(), all.size()));
     for (int i = 0; i < questions.size(); i++) {
       if (runs.get(i) == null) {
         untried.add(questions.get(i));

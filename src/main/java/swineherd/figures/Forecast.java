@@ -28,6 +28,9 @@ public record Forecast(Growth growth, double sigma, KnownWeight start, double ch
   /** More deviations than this are taken as certain. */
   private static final double CERTAIN = 8;
 
+  /** Roots are found to within so much. */
+  private static final double EXACT = 1e-10;
+
   /**
    * @throws OutsideDomainException if a value is outside its domain, or the start weight is one the
    *     curve is not good for
@@ -163,7 +166,7 @@ public record Forecast(Growth growth, double sigma, KnownWeight start, double ch
   private double grown(double days, double z) {
     double ofRate = days * Math.expm1(z * sigma);
     double ofStart = z * start.error() / (growth.ratePerDay() * growth.logToGo(start.kg()));
-    return days + Math.signum(z) * Math.hypot(ofRate, ofStart);
+    return days + Math.signum(z) * Math.sqrt(ofRate * ofRate + ofStart * ofStart);
   }
 
   /** Days by which pigs z deviations ahead have done so many days of growth. */
@@ -178,16 +181,38 @@ public record Forecast(Growth growth, double sigma, KnownWeight start, double ch
     return checkDays + root(days -> grown(days, z) - growthDays, 0, longEnough);
   }
 
-  /** Where an increasing function is nought, or the end that is nearest to it. */
+  /**
+   * Where an increasing function is nought, or the end that is nearest to it. By the chord, and an
+   * end that stays twice counts half (the Illinois rule), which takes a fifth of the steps of
+   * halving.
+   */
   private static double root(DoubleUnaryOperator increasing, double from, double to) {
     double low = from;
     double high = to;
-    for (int i = 0; i < 60; i++) {
-      double middle = (low + high) / 2;
-      if (increasing.applyAsDouble(middle) < 0) {
+    double atLow = increasing.applyAsDouble(low);
+    double atHigh = increasing.applyAsDouble(high);
+    if (atLow >= 0) {
+      return low;
+    }
+    if (atHigh <= 0) {
+      return high;
+    }
+    int side = 0;
+    for (int i = 0; i < 100 && high - low > EXACT; i++) {
+      double middle = (low * atHigh - high * atLow) / (atHigh - atLow);
+      double there = increasing.applyAsDouble(middle);
+      if (there < 0) {
         low = middle;
-      } else {
+        atLow = there;
+        atHigh = side < 0 ? atHigh / 2 : atHigh;
+        side = -1;
+      } else if (there > 0) {
         high = middle;
+        atHigh = there;
+        atLow = side > 0 ? atLow / 2 : atLow;
+        side = 1;
+      } else {
+        return middle;
       }
     }
     return (low + high) / 2;

@@ -81,8 +81,9 @@ public final class TextReport {
     if (!tried.untried().isEmpty()) {
       lines.add(
           "    ",
-          Wording.capital(Wording.counted(tried.untried().size(), "more question", "more"))
-              + " could not be tried out in time; check --matters takes longer.");
+          Wording.capital(
+                  Wording.counted(tried.untried().size(), "more question", "more questions"))
+              + " on which less rests were not tried out; check --matters tries all.");
     }
     return lines.gap().add("", FOOTER).toString();
   }
