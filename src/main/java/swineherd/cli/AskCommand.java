@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import swineherd.advice.Advisor;
 import swineherd.ask.Conversation;
 import swineherd.ask.PlainTalk;
 import swineherd.ask.TerminalTalk;
@@ -45,6 +46,7 @@ final class AskCommand implements Callable<Integer> {
     try {
       if (isTerminal()) {
         try (TerminalTalk talk = new TerminalTalk()) {
+          Advisor.prepare(); // while the first answers are typed, for the list at the end
           return new Conversation(talk, file, today).run();
         }
       }

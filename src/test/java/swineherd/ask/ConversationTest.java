@@ -168,14 +168,17 @@ class ConversationTest {
             """);
   }
 
+  /** At every question with two of them, at every third with the others. */
   @ParameterizedTest
   @EnumSource(Profile.class)
-  void killed_at_every_question_and_gone_on_with_it_is_the_same_file(Profile who)
-      throws IOException {
+  void killed_at_a_question_and_gone_on_with_it_is_the_same_file(Profile who) throws IOException {
     Path whole = folder.resolve("whole.yaml");
     int lines = converse(whole, who.answers, ALWAYS).asked().size();
+    boolean every = who == Profile.US_FIRST_TIMER || who == Profile.NEW_ZEALAND;
     Path file = folder.resolve("killed.yaml");
-    for (int killedAt = 0; killedAt < lines; killedAt++) {
+    for (int killedAt = every ? 0 : Math.floorMod(who.name().length(), 3);
+        killedAt < lines;
+        killedAt += every ? 1 : 3) {
       Files.deleteIfExists(file);
       Script killed = new Script(who.answers, killedAt);
       Conversation conversation = new Conversation(killed, file, TODAY);
@@ -183,9 +186,16 @@ class ConversationTest {
       if (killedAt > 0) {
         assertThat(read(file).answers().size() + 3).isGreaterThanOrEqualTo(killedAt);
       }
-      converse(file, who.answers, ALWAYS);
+      converse(file, withoutTheList(who), ALWAYS);
       assertThat(Files.readString(file)).isEqualTo(Files.readString(whole));
     }
+  }
+
+  /** Stops before the list, which takes a second to try out what is open and writes nothing. */
+  private static Map<String, String> withoutTheList(Profile who) {
+    Map<String, String> answers = new HashMap<>(who.answers);
+    answers.put("others", "stop");
+    return answers;
   }
 
   @Test

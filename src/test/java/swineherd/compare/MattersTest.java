@@ -122,12 +122,12 @@ class MattersTest {
   @MethodSource("small")
   void as_found_by_trying_out_every_answer_one_by_one(String name, String text) {
     Checklist base = Advisor.advise(read(text));
+    Map<String, Double> before = scores(base.file(), Map.of());
     Map<String, Set<String>> expected = new TreeMap<>();
     for (Unanswered question : base.unanswered()) {
       Set<String> moved = new TreeSet<>();
       for (Object answer : PlausibleAnswers.to(question, base.file())) {
         Map<String, Double> after = scores(base.file(), Map.of(question.path(), answer));
-        Map<String, Double> before = scores(base.file(), Map.of());
         if (after != null) {
           Set<String> keys = new TreeSet<>(before.keySet());
           keys.addAll(after.keySet());
