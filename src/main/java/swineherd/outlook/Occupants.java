@@ -129,7 +129,7 @@ record Occupants(Setup setup, int index, Pen pen, List<Member> members) {
     Group group = setup.pigs().get(index);
     Course course =
         courses.stream().filter(c -> c.pigs().equals(group.name())).findFirst().orElse(null);
-    boolean there = there(setup, group);
+    boolean there = setup.isThere(group);
     double now;
     double end;
     if (course == null) {
@@ -161,15 +161,6 @@ record Occupants(Setup setup, int index, Pen pen, List<Member> members) {
       }
     }
     return weight == null ? usual.eightWeekKg().likely() : weight;
-  }
-
-  /** Pigs that were seen, weighed or treated are there even if nobody said when they came. */
-  private static boolean there(Setup setup, Group group) {
-    if (group.arrives() != null) {
-      return !group.arrives().isAfter(setup.checkOn());
-    }
-    return setup.diary().stream().anyMatch(e -> e.tellsOf(group.name()))
-        || setup.signs().stream().anyMatch(s -> Objects.equals(s.pigs(), group.name()));
   }
 
   private static boolean gone(Setup setup, Group group) {

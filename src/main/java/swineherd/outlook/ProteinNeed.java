@@ -23,6 +23,8 @@ import swineherd.setup.Setup;
  * @param lateFrom when the last step begins, not before now; null if they go before
  * @param tooLittle whether the feed has too little for them now
  * @param enoughFrom when it will be enough for their weight; null if it never is, or is so now
+ * @param brief whether that is less than two weeks after they are through the breeder's feed of the
+ *     first week and the change-over: then a feed in between is one change more than it is worth
  * @param tooMuchFrom when it begins to have more than they can use; null if it never has
  */
 public record ProteinNeed(
@@ -37,12 +39,19 @@ public record ProteinNeed(
     LocalDate lateFrom,
     boolean tooLittle,
     LocalDate enoughFrom,
+    boolean brief,
     LocalDate tooMuchFrom,
     List<String> grounds)
     implements Outlook {
 
   private static final double MID_FROM = 25;
   private static final double LATE_FROM = 60;
+
+  /** Common practice: a week on the feed they came with, then up to a week of changing over. */
+  private static final int CHANGED_OVER_DAYS = 14;
+
+  /** Judgement: no feed is changed for less. */
+  private static final int WORTH_A_FEED_DAYS = 14;
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
@@ -82,8 +91,19 @@ public record ProteinNeed(
         stay.reach(LATE_FROM),
         tooLittle,
         tooLittle ? enoughFrom : null,
+        tooLittle && isBrief(stay, enoughFrom),
         tooMuchFrom,
         stay.grounds().and(stay.path(), "sex", "males").and("feed", "protein").list());
+  }
+
+  private static boolean isBrief(Stay stay, LocalDate enoughFrom) {
+    LocalDate arrives = stay.group().arrives();
+    if (arrives == null || enoughFrom == null) {
+      return false;
+    }
+    LocalDate changedOver = arrives.plusDays(CHANGED_OVER_DAYS);
+    return stay.from().isBefore(changedOver)
+        && enoughFrom.isBefore(changedOver.plusDays(WORTH_A_FEED_DAYS));
   }
 
   private static Band need(Stay stay, double weight) {

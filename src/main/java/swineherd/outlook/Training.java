@@ -25,6 +25,8 @@ import swineherd.setup.Group;
  * @param earliest first day they may be turned out if all respect the wire; null as above
  * @param likely the day that is likely; null as above
  * @param latest the day for slow or flighty pigs; null as above
+ * @param longThere whether nobody said that they know it, but they have stood behind it longer than
+ *     any training takes
  * @param chance how likely they break out if nothing is done, 0 to 1
  * @param assumed what was not said and how it was taken
  */
@@ -41,6 +43,7 @@ public record Training(
     LocalDate earliest,
     LocalDate likely,
     LocalDate latest,
+    boolean longThere,
     double chance,
     List<String> assumed,
     List<String> grounds)
@@ -87,6 +90,7 @@ public record Training(
         out == null ? null : out.earliest(),
         out == null ? null : out.likely(),
         out == null ? null : out.latest(),
+        longThere(member, today),
         chance(member, today),
         List.copyOf(assumed),
         Grounds.of("pens[" + pigs.index() + "].fence", "trainingPen")
@@ -111,11 +115,14 @@ public record Training(
     if (Boolean.FALSE.equals(member.group().trained())) {
       return chance("untrained");
     }
-    boolean longThere =
-        member.there()
-            && (member.group().arrives() == null
-                || FenceTraining.turnOut(member.group().arrives()).latest().isBefore(today));
-    return chance(longThere ? "unknown-long-there" : "unknown");
+    return chance(longThere(member, today) ? "unknown-long-there" : "unknown");
+  }
+
+  private static boolean longThere(Occupants.Member member, LocalDate today) {
+    return member.group().trained() == null
+        && member.there()
+        && (member.group().arrives() == null
+            || FenceTraining.turnOut(member.group().arrives()).latest().isBefore(today));
   }
 
   private static double chance(String key) {

@@ -76,7 +76,7 @@ public final class MarkdownReport {
     Card card = item.card();
     out.append("\n## ").append(number).append(". ");
     out.append(escape(wording.fill(card.heading(), item.advice()))).append("\n\n");
-    line(out, "When", TextReport.when(item));
+    line(out, "When", When.words(item, checklist.file().setup()));
     line(out, "Do", wording.fill(card.doIt(), item.advice()));
     line(out, "Because", wording.fill(card.why(), item.advice()));
     String said = Wording.said(TextReport.said(item));

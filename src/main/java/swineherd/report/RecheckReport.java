@@ -64,7 +64,8 @@ public final class RecheckReport {
       String number = kind == Kind.CLEARED ? "  - " : "%2d  ".formatted(change.placeAfter());
       lines.add(number, wording.fill(item.card().heading(), item.advice()));
       if (kind == Kind.NEW) {
-        lines.add("    When     ", "             ", TextReport.when(item));
+        lines.add(
+            "    When     ", "             ", When.words(item, comparison.later().file().setup()));
         lines.add(
             "    Do       ", "             ", wording.fill(item.card().doIt(), item.advice()));
         if (item.card().caution() != null) {
@@ -100,7 +101,7 @@ public final class RecheckReport {
         out.append(MarkdownReport.escape(wording.fill(item.card().heading(), item.advice())));
         out.append("\n\n");
         if (kind == Kind.NEW) {
-          line(out, "When", TextReport.when(item));
+          line(out, "When", When.words(item, comparison.later().file().setup()));
           line(out, "Do", wording.fill(item.card().doIt(), item.advice()));
           line(out, "Careful", wording.fill(item.card().caution(), item.advice()));
           line(out, "Call", item.referral() == Referral.NONE ? null : item.referral().words());
@@ -236,9 +237,11 @@ public final class RecheckReport {
                     + ".");
         case DATE ->
             all.add(
-                Wording.uncapital(TextReport.when(change.after())).replaceFirst("^now", "due now")
+                Wording.uncapital(When.words(change.after(), comparison.later().file().setup()))
+                        .replaceFirst("^now", "due now")
                     + " It was: "
-                    + Wording.uncapital(TextReport.when(change.before())));
+                    + Wording.uncapital(
+                        When.words(change.before(), comparison.earlier().file().setup())));
         case FIGURE ->
             Comparison.moved(change.before(), change.after())
                 .forEach(

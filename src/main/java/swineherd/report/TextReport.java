@@ -15,7 +15,6 @@ import swineherd.rulebook.Evidence;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
 import swineherd.rulebook.Source;
-import swineherd.rulebook.Stage;
 import swineherd.setup.Problem;
 import swineherd.units.Dates;
 
@@ -135,7 +134,7 @@ public final class TextReport {
   void item(Lines lines, int number, Item item) {
     Card card = item.card();
     lines.add("%2d  ".formatted(number), wording.fill(card.heading(), item.advice()));
-    lines.add("    When     ", "             ", when(item));
+    lines.add("    When     ", "             ", When.words(item, checklist.file().setup()));
     lines.add("    Do       ", "             ", wording.fill(card.doIt(), item.advice()));
     lines.add("    Because  ", "             ", wording.fill(card.why(), item.advice()));
     String said = Wording.said(said(item));
@@ -168,17 +167,6 @@ public final class TextReport {
     if (text != null) {
       lines.add(label, "             ", text);
     }
-  }
-
-  static String when(Item item) {
-    String stage = item.stage().words();
-    if (item.due() == null) {
-      return Wording.capital(stage) + ".";
-    }
-    if (item.stage() == Stage.NOW) {
-      return item.rank().soon() >= 2 ? "Now." : "By " + Dates.words(item.due()) + ".";
-    }
-    return "By " + Dates.words(item.due()) + ", " + stage + ".";
   }
 
   /** The answers, by their labels; equal labels of two groups are told once each. */

@@ -2,6 +2,7 @@ package swineherd.setup;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import swineherd.units.UnitSystem;
 
@@ -48,6 +49,18 @@ public record Setup(
   /** The pen of that name. */
   public Optional<Pen> pen(String name) {
     return pens.stream().filter(p -> name != null && name.equals(p.name())).findFirst();
+  }
+
+  /**
+   * Whether a group is there on the day of the check. Where nobody said when they come, pigs that
+   * were seen, weighed or treated are.
+   */
+  public boolean isThere(Group group) {
+    if (group.arrives() != null) {
+      return !group.arrives().isAfter(checkOn);
+    }
+    return diary.stream().anyMatch(e -> e.tellsOf(group.name()))
+        || signs.stream().anyMatch(s -> Objects.equals(s.pigs(), group.name()));
   }
 
   /** The group of that name. */
