@@ -98,13 +98,16 @@ final class RemedyCommand implements Callable<Integer> {
     return CommandLine.ExitCode.USAGE;
   }
 
-  /** The id nearest to what was typed. */
+  /** The id nearest to what was typed, of those that are like it or of its topic. */
   private String suggestion() {
-    LevenshteinDistance distance = LevenshteinDistance.getDefaultInstance();
+    LevenshteinDistance distance = new LevenshteinDistance(Math.max(1, id.length() / 4));
+    String topic = id.contains(".") ? id.substring(0, id.indexOf('.') + 1) : id + ".";
+    LevenshteinDistance any = LevenshteinDistance.getDefaultInstance();
     return Rulebook.cards().values().stream()
         .filter(c -> c.kind() == Card.Kind.ITEM)
         .map(Card::id)
-        .min(Comparator.comparingInt(other -> distance.apply(id, other)))
+        .filter(other -> other.startsWith(topic) || distance.apply(id, other) >= 0)
+        .min(Comparator.comparingInt(other -> any.apply(id, other)))
         .map(near -> "; did you mean " + near + "?")
         .orElse(".");
   }

@@ -5,16 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import swineherd.figures.FeedBuying;
-import swineherd.setup.Feed;
 import swineherd.setup.Setup;
 
 /**
  * What all groups get through day by day, from now or the first arrival until the last have gone.
  */
 final class AllFeed {
-  /** A dark tank, or a shed in the sun, degC: warmer than any feed should stand. */
-  private static final double WARM_STORE = 30;
-
   /** Days in which it shows whether feed that spoils soon does so. */
   private static final int MONTH = 28;
 
@@ -56,14 +52,8 @@ final class AllFeed {
         .sum();
   }
 
-  /** Highest air temperature where the feed stands on an ordinary day of the first days, degC. */
-  private double air(int days) {
-    Weather weather = new Weather(setup.place());
-    LocalDate to = from.plusDays(Math.min(days, kg.length) + 1L);
-    double air = from.datesUntil(to).mapToDouble(weather::ordinaryDay).max().orElseThrow();
-    Feed.Storage storage = setup.feed().storage();
-    boolean warm = storage == Feed.Storage.WARM || storage == Feed.Storage.DAMP;
-    return warm ? Math.max(WARM_STORE, air) : air;
+  private FeedStore store() {
+    return new FeedStore(setup, from, kg.length);
   }
 
   /** The first day. */
@@ -94,11 +84,6 @@ final class AllFeed {
     return most;
   }
 
-  /** The form of the feed; where it was not said ground feed, which keeps less long than most. */
-  private Feed.Form form() {
-    return setup.feed().form() == null ? Feed.Form.GROUND : setup.feed().form();
-  }
-
   /** The form of the feed in words. */
   String formWords() {
     if (setup.feed().form() == null) {
@@ -116,17 +101,17 @@ final class AllFeed {
 
   /** Days that it keeps where it stands, bought now. */
   int keeps() {
-    return FeedBuying.keepsFor(form().key(), air(MONTH));
+    return store().keeps(MONTH);
   }
 
   /** Days that it keeps where it stands, at whatever time it is bought. */
   int keepsAtWorst() {
-    return FeedBuying.keepsFor(form().key(), air(kg.length));
+    return store().keepsAtWorst();
   }
 
   /** Days of use to buy at a time, at whatever time it is bought. */
   int daysToBuy() {
-    return Math.max(1, FeedBuying.daysToBuy(form().key(), air(kg.length), 0));
+    return store().daysToBuy();
   }
 
   /** What becomes of a load that is fed from the first day on. */

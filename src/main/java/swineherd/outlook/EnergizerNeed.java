@@ -3,6 +3,7 @@ package swineherd.outlook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import swineherd.figures.ElectricFence;
 import swineherd.figures.FenceSafety;
 import swineherd.rulebook.Table;
@@ -16,6 +17,8 @@ import swineherd.setup.Fence;
  * @param joules output it should have, never more than the standard allows, J
  * @param splitOrClear whether the fence would need more than the standard allows
  * @param enough whether the output does; null if that hangs on what is not known
+ * @param holdsNow whether by reckoning ({@link FarEnd}) a pig at the far end gets enough as the
+ *     line is: then what is lacking is the reserve
  * @param tooStrong whether the output is more than the standard allows
  * @param most what the standard allows, J
  * @param assumed what was not said and how it was taken
@@ -25,13 +28,28 @@ public record EnergizerNeed(
     double joules,
     boolean splitOrClear,
     Boolean enough,
+    boolean holdsNow,
     boolean tooStrong,
     double most,
     List<String> assumed,
     List<String> grounds)
     implements Outlook {
 
-  static EnergizerNeed of(Occupants pigs, Wires wires) {
+  /** What comes of too little output, in words. */
+  public String lacks() {
+    return holdsNow
+        ? "As the line is now it should hold; what is lacking is the reserve for more growth, wet"
+            + " and a poor earth."
+        : "Pigs' wires lie low and soon have grass and soil on them, and what a small unit gives is"
+            + " lost there.";
+  }
+
+  /** How likely they break out for it, 0 to 1; judgement. */
+  public double likely() {
+    return holdsNow ? 0.2 : 0.35;
+  }
+
+  static EnergizerNeed of(Occupants pigs, Wires wires, Optional<FarEnd> far) {
     Fence fence = pigs.pen().fence();
     List<String> assumed = new ArrayList<>();
     Double length = length(pigs, assumed);
@@ -56,10 +74,12 @@ public record EnergizerNeed(
         worst.joules(),
         best.splitOrClear(),
         enough,
+        far.map(FarEnd::holds).orElse(false),
         output != null && !FenceSafety.energyAllowed(output),
         Table.named("fence-safety").row("energy").number("value"),
         List.copyOf(assumed),
         Grounds.of("pens[" + pigs.index() + "].fence", "output", "length", "strands", "growth")
+            .and(far.filter(FarEnd::holds).map(FarEnd::grounds).orElse(List.of()))
             .list());
   }
 

@@ -34,7 +34,9 @@ final class Fences {
   private static void live(Occupants pigs, Wires wires, List<Outlook> all) {
     FrozenGround frozen =
         orNotWorkedOut("frozen ground", pigs, () -> FrozenGround.of(pigs), all).orElse(null);
-    EnergizerNeed energizer = EnergizerNeed.of(pigs, wires);
+    Optional<FarEnd> far =
+        orNotWorkedOut("volts at the far end", pigs, () -> FarEnd.of(pigs, wires), all);
+    EnergizerNeed energizer = EnergizerNeed.of(pigs, wires, far);
     all.add(Voltage.of(pigs, frozen != null && frozen.now()));
     all.add(energizer);
     all.add(EarthNeed.of(pigs, energizer, frozen));
@@ -45,8 +47,7 @@ final class Fences {
     }
     orNotWorkedOut("battery and panel", pigs, () -> PowerNeed.of(pigs, energizer), all)
         .ifPresent(all::add);
-    orNotWorkedOut("volts at the far end", pigs, () -> FarEnd.of(pigs, wires), all)
-        .ifPresent(all::add);
+    far.ifPresent(all::add);
   }
 
   private static <T> Optional<T> orNotWorkedOut(

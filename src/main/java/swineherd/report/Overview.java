@@ -45,6 +45,9 @@ final class Overview {
   /** How much there is to do. */
   static String verdict(Checklist checklist) {
     int items = checklist.items().size();
+    if (items == 0 && checklist.file().setup().pigs().isEmpty()) {
+      return "No pigs are described, so nothing can be judged yet.";
+    }
     if (items == 0) {
       return "Nothing stands out in what you described.";
     }

@@ -24,6 +24,7 @@ public final class RemedyReport {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int MOST_SHOWN = 8;
   private static final int MOST_ELSE = 4;
+  private static final int MOST_WORSE = 3;
 
   private final Checklist checklist;
   private final Remedies.Found found;
@@ -66,10 +67,7 @@ public final class RemedyReport {
     if (worthIt.isEmpty()) {
       nothing(lines);
     }
-    int worse = found.remedies().size() - worthIt.size();
-    if (worse > 0) {
-      lines.gap().add("", more(worse, "would only put something as bad or worse in its place."));
-    }
+    worse(lines);
     if (!found.complete()) {
       lines.gap().add("", "There was no time to try out everything; this is what was found.");
     }
@@ -78,6 +76,21 @@ public final class RemedyReport {
       lines.gap().add("", "It stands on the list about " + others + " too; say --about.");
     }
     return lines.gap().add("", TextReport.FOOTER).toString();
+  }
+
+  /** What is not worth it, by what it would put in the place of the item. */
+  private void worse(Lines lines) {
+    List<Remedy> worse = found.remedies().stream().filter(r -> !r.worthIt()).toList();
+    if (worse.isEmpty()) {
+      return;
+    }
+    lines
+        .gap()
+        .add("", more(worse.size(), "would only put something as bad or worse in its place."));
+    worse.stream()
+        .filter(r -> !r.added().isEmpty())
+        .limit(MOST_WORSE)
+        .forEach(r -> lines.add("    ", "      ", changes(r) + " -> " + heading(r.added().get(0))));
   }
 
   private void nothing(Lines lines) {

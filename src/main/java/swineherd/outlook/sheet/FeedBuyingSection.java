@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import swineherd.figures.FeedBuying;
-import swineherd.setup.Feed;
+import swineherd.outlook.FeedStore;
 import swineherd.setup.Money;
 import swineherd.setup.Setup;
 import swineherd.units.UnitSystem;
@@ -16,8 +16,6 @@ import swineherd.units.UnitSystem;
 /** How the feed of all groups together is best bought: bags, orders, bulk. */
 final class FeedBuyingSection {
   private static final double BAG_METRIC = 25;
-  private static final double WARM = 30;
-  private static final double COOL = 20;
   private static final int MOST_ORDERS = 8;
 
   private final Setup setup;
@@ -104,17 +102,8 @@ final class FeedBuyingSection {
     return new Figure.Count(bags, "bag", "bags");
   }
 
-  private String form() {
-    return (setup.feed().form() == null ? Feed.Form.GROUND : setup.feed().form()).key();
-  }
-
-  /** Whether warmth must be reckoned with: in the hottest months, and always if nobody said. */
-  private double airOn(LocalDate day) {
-    Double hottest = setup.place().hottestMonth();
-    if (hottest == null || climate.hemisphere().isEmpty()) {
-      return WARM;
-    }
-    return climate.summer(day).contains(day) ? hottest : COOL;
+  private FeedStore store() {
+    return new FeedStore(setup, from, use.length);
   }
 
   /** One order after another, each for as long as the feed keeps. */
@@ -140,7 +129,7 @@ final class FeedBuyingSection {
   /** Adds one order and tells the day of the next. */
   private int order(int first) {
     LocalDate day = from.plusDays(first);
-    int days = Math.max(1, FeedBuying.daysToBuy(form(), airOn(day), 0));
+    int days = store().daysToBuy();
     int next = Math.min(use.length, first + days);
     rows.add(
         "order",
@@ -205,11 +194,7 @@ final class FeedBuyingSection {
 
   /** Days a load keeps in the warmest time it may stand in. */
   private int keeps() {
-    int least = Integer.MAX_VALUE;
-    for (int d = 0; d < use.length; d++) {
-      least = Math.min(least, FeedBuying.keepsFor(form(), airOn(from.plusDays(d))));
-    }
-    return least;
+    return store().keepsAtWorst();
   }
 
   private FeedBuying.Load best(double kg) {
