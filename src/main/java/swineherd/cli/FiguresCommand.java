@@ -52,7 +52,7 @@ final class FiguresCommand implements Callable<Integer> {
   public Integer call() {
     FigureSheet sheet = FigureSheet.of(argument.read().setup());
     if (chart != null && !drawn(sheet)) {
-      return CommandLine.ExitCode.SOFTWARE;
+      return CommandLine.ExitCode.USAGE;
     }
     FiguresReport report = new FiguresReport(sheet);
     PrintWriter out = spec.commandLine().getOut();

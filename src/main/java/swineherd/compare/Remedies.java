@@ -96,7 +96,12 @@ public final class Remedies {
       pairs.stream().filter(Objects::nonNull).forEach(found::add);
       complete &= !trials.late();
     }
-    found.sort(BEST_FIRST);
+    Set<String> own = readDirectly();
+    found.sort(
+        Comparator.comparing((Remedy r) -> !r.worthIt())
+            .thenComparing(
+                r -> r.changes().stream().noneMatch(c -> own.contains(c.question().question())))
+            .thenComparing(BEST_FIRST));
     Run nearest = null;
     Changeable.Option by = null;
     for (Tried t : tried) {
@@ -374,6 +379,16 @@ public final class Remedies {
       }
     }
     return pairs;
+  }
+
+  /** The questions of the section that the item is of, such as the shade: to be changed first. */
+  private Set<String> readDirectly() {
+    Set<String> keys = new HashSet<>();
+    RuleInfo rule = Rulebook.rules().get(item.id());
+    for (RuleInfo.Reads reads : rule == null ? List.<RuleInfo.Reads>of() : rule.reads()) {
+      keys.addAll(reads.questions());
+    }
+    return keys;
   }
 
   /** The keys of the questions that the item's rules look at, themselves or through figures. */

@@ -239,6 +239,13 @@ class RemediesTest {
   }
 
   @Test
+  void what_no_act_of_the_keeper_makes_so_is_not_offered() {
+    assertThat(List.of("pigs.trained", "pigs.arrivalWeight", "pens.ground"))
+        .extracting(key -> Rulebook.questions().get(key).change())
+        .containsOnly(Question.Change.NEVER);
+  }
+
+  @Test
   void what_cannot_be_decided_any_more_is_not_offered() {
     Checklist base =
         Advisor.advise(read(SMALL.replace("checkOn: 2027-03-01", "checkOn: 2027-08-01")));

@@ -162,9 +162,25 @@ final class MoneySection {
     rows.add("cash", "All of it", row -> figure(cash, false, missing));
     if (cash.isPresent()) {
       complete(budget);
+    } else {
+      knownSoFar(budget, missing);
     }
     if (money.meat() != null) {
       worth(budget, missing);
+    }
+  }
+
+  /** What has a price is worth knowing, even while another is missing; at least so much. */
+  private void knownSoFar(Budget budget, List<String> missing) {
+    double known = asked().stream().mapToDouble(asked -> budget.cost(asked.line()).orElse(0)).sum();
+    if (known > 0) {
+      rows.add(
+          "known",
+          "Known so far",
+          row -> {
+            row.note("without " + String.join(", ", missing));
+            return money(known);
+          });
     }
   }
 

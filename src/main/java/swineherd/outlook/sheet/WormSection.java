@@ -76,7 +76,10 @@ final class WormSection {
                         row.with("from", Figure.days(days.low()));
                         row.with("to", Figure.days(days.high()));
                         row.rests(worm.text("source").split(" "));
-                        row.note("picked up on arrival, {from} to {to} before");
+                        row.note(
+                            days.low() == days.high()
+                                ? "picked up on arrival, {from} before"
+                                : "picked up on arrival, {from} to {to} before");
                         return new Figure.Day(arrives.plusDays(days.low()));
                       }));
     }
