@@ -1,6 +1,7 @@
 package swineherd.compare;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -96,11 +97,9 @@ public final class Remedies {
       pairs.stream().filter(Objects::nonNull).forEach(found::add);
       complete &= !trials.late();
     }
-    Set<String> own = readDirectly();
     found.sort(
         Comparator.comparing((Remedy r) -> !r.worthIt())
-            .thenComparing(
-                r -> r.changes().stream().noneMatch(c -> own.contains(c.question().question())))
+            .thenComparing(r -> !isOwn(r))
             .thenComparing(BEST_FIRST));
     Run nearest = null;
     Changeable.Option by = null;
@@ -381,14 +380,12 @@ public final class Remedies {
     return pairs;
   }
 
-  /** The questions of the section that the item is of, such as the shade: to be changed first. */
-  private Set<String> readDirectly() {
-    Set<String> keys = new HashSet<>();
-    RuleInfo rule = Rulebook.rules().get(item.id());
-    for (RuleInfo.Reads reads : rule == null ? List.<RuleInfo.Reads>of() : rule.reads()) {
-      keys.addAll(reads.questions());
-    }
-    return keys;
+  /** Whether it changes what the item is called after: of {@code sun.shade} the shade. */
+  private boolean isOwn(Remedy remedy) {
+    List<String> called = List.of(item.id().split("[.-]"));
+    return remedy.changes().stream()
+        .flatMap(change -> Arrays.stream(change.question().question().split("\\.")))
+        .anyMatch(called::contains);
   }
 
   /** The keys of the questions that the item's rules look at, themselves or through figures. */

@@ -45,7 +45,8 @@ final class Overview {
   /** How much there is to do. */
   static String verdict(Checklist checklist) {
     int items = checklist.items().size();
-    if (items == 0 && checklist.file().setup().pigs().isEmpty()) {
+    boolean noPigs = checklist.file().setup().pigs().isEmpty();
+    if (items == 0 && noPigs) {
       return "No pigs are described, so nothing can be judged yet.";
     }
     if (items == 0) {
@@ -58,6 +59,9 @@ final class Overview {
           + "; "
           + (urgent == 1 ? "the first is" : "the first are")
           + " urgent: call now.";
+    }
+    if (noPigs) {
+      return things + "; no pigs are described, so nothing else can be judged yet.";
     }
     if (items <= 3 && checklist.items().stream().allMatch(i -> i.rank().score() < 40)) {
       return things + ", none of them pressing; nothing else stands out.";

@@ -50,6 +50,7 @@ class HearingTest {
     "pigs.count, about a dozen, 12",
     "pens.fence.earthRods, none, 0",
     "pens.fence.strands, 2 strands, 2",
+    "pens.fence.kind, electric, electric",
     "keeper.children, y, yes",
     "keeper.children, Yep, yes",
     "keeper.children, nope, no",

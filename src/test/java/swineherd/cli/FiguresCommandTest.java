@@ -50,6 +50,12 @@ class FiguresCommandTest {
   }
 
   @Test
+  void a_chart_that_cannot_be_written_is_a_fault_of_the_call() {
+    String nowhere = Path.of("no-such-folder", "chart.svg").toString();
+    assertThat(run("figures", "scenarios/rush-end.yaml", "--chart", nowhere)).isEqualTo(2);
+  }
+
+  @Test
   void an_unknown_format_is_refused_in_a_line() {
     assertThat(run("figures", "scenarios/rush-end.yaml", "--format", "pdf")).isEqualTo(2);
     assertThat(err.toString()).contains("--format").contains("csv").doesNotContain("Exception");

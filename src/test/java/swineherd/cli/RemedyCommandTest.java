@@ -70,6 +70,20 @@ class RemedyCommandTest {
   }
 
   @Test
+  void nothing_is_suggested_for_what_is_like_no_item() {
+    Run run = run("remedy", DEMO, "elephant");
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.err()).isEqualTo("There is no item elephant.\n");
+  }
+
+  @Test
+  void shade_comes_first_where_shade_is_missing_and_never_a_floor_of_slats() {
+    assertThat(run("remedy", DEMO, "sun.shade").out())
+        .containsPattern("(?m)^ 1  Shade \\(hillside\\)")
+        .doesNotContain("slats");
+  }
+
+  @Test
   void an_item_that_is_not_on_the_list_is_said_so() {
     Run run = run("remedy", DEMO, "space.lone-pig");
     assertThat(run.exit()).isZero();

@@ -69,4 +69,11 @@ class WhenTest {
                 assertThat(When.words(i, setup).contains("the pigs come"))
                     .isEqualTo(i.advice().about().equals("orchard")));
   }
+
+  @Test
+  void where_no_pigs_are_described_nothing_is_judged() {
+    assertThat(new TextReport(advise("checkOn: 2027-08-20\n"), false, false, t -> t).render())
+        .contains("no pigs are described, so nothing else can be judged yet.")
+        .doesNotContain("stands out");
+  }
 }

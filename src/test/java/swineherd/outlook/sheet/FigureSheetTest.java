@@ -203,6 +203,9 @@ class FigureSheetTest {
       assertThat(figure(budget, "money", "cash"))
           .isEqualTo(new Figure.Missing(List.of("money.kill")));
       assertThat(rows(budget, "money", "per-kg-meat")).isEmpty();
+      // three pigs at 45 are all that is not in it
+      assertThat(money(budget, "known"))
+          .isCloseTo(money(sheet(THREE + PRICES), "cash") - 3 * 45, within(0.01));
     }
   }
 
