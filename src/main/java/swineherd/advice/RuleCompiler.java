@@ -97,10 +97,26 @@ public final class RuleCompiler {
       Files.createDirectories(to.getParent());
       Files.write(to, file.getValue());
     }
+    removeOld(classes, model.keySet());
     Path models = classes.resolve("rulebook/models.json");
     Files.createDirectories(models.getParent());
     new ObjectMapper().writeValue(models.toFile(), modelClasses(model));
     return RulebookCompiler.compile(rules, compiler.rules, classes);
+  }
+
+  /** Classes of rules as they were are named otherwise, and would pile up with every change. */
+  private static void removeOld(Path classes, Set<String> fresh) throws IOException {
+    Path ours = classes.resolve(SHIPPED.replace('.', '/'));
+    if (!Files.isDirectory(ours)) {
+      return;
+    }
+    try (Stream<Path> found = Files.walk(ours)) {
+      for (Path file : found.filter(f -> f.toString().endsWith(".class")).toList()) {
+        if (!fresh.contains(classes.relativize(file).toString().replace('\\', '/'))) {
+          Files.delete(file);
+        }
+      }
+    }
   }
 
   /**

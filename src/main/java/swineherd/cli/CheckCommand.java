@@ -85,11 +85,13 @@ final class CheckCommand implements Callable<Integer> {
         out.print(report.renderOpen(Matters.first(checklist, rules, MOMENT, FIRST)));
       }
     } else {
-      List<Matters.Matter> matters =
-          (onlyMatters
-                  ? Matters.withPairs(checklist, rules, PATIENCE)
-                  : Matters.of(checklist, rules, PATIENCE))
-              .all();
+      Matters.Tried tried =
+          onlyMatters
+              ? Matters.withPairs(checklist, rules, PATIENCE)
+              : format == Format.json
+                  ? Matters.of(checklist, rules, PATIENCE)
+                  : Matters.first(checklist, rules, MOMENT, FIRST);
+      List<Matters.Matter> matters = tried.all();
       out.print(
           format == Format.json
               ? new JsonReport(checklist, matters).render()

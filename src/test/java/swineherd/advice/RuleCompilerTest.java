@@ -92,6 +92,20 @@ class RuleCompilerTest {
   }
 
   @Test
+  void classes_of_rules_that_are_no_more_are_taken_away() throws IOException {
+    Path old = classes.resolve("swineherd/rules/shed/LambdaOld.class");
+    Path foreign = classes.resolve("swineherd/setup/Setup.class");
+    for (Path file : List.of(old, foreign)) {
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, "");
+    }
+    RuleCompiler.compile(rules, classes);
+    assertThat(old).doesNotExist();
+    assertThat(foreign).exists();
+    assertThat(old.getParent()).isDirectoryContaining("glob:**/Rules*.class");
+  }
+
+  @Test
   void a_slip_of_the_pen_has_its_line() throws IOException {
     broken("shed/shed.drl", "then\n", "den\n", "shed.drl:");
   }

@@ -66,6 +66,9 @@ class UnknownIsNeverSaferTest {
           // pigs that can leave the house: nobody is sent to look at its air and cables
           "pens.shelter.air -> shelter.air-stings",
           "pens.shelter.fireRisks -> shelter.cables",
+          "pens.shelter.fireRisks -> shelter.heater",
+          "pens.shelter.fireRisks -> shelter.straw-store",
+          "pens.shelter.fireRisks -> shelter.one-way-out",
           // a booking without a place is taken as one where the meat is inspected
           "pigs.slaughterAt -> slaughter.cook",
           "pigs.slaughterAt -> slaughter.no-cooler",

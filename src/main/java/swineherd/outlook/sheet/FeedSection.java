@@ -7,6 +7,7 @@ import swineherd.figures.Band;
 import swineherd.figures.FeedUse;
 import swineherd.figures.FeederSpace;
 import swineherd.figures.Rations;
+import swineherd.outlook.Extras;
 import swineherd.setup.Feed;
 import swineherd.setup.Group;
 import swineherd.units.Dimension;
@@ -23,10 +24,11 @@ final class FeedSection {
     this.rows = pigs.rows("feed", "Feed");
   }
 
-  static Section of(Pigs pigs) {
+  static Section of(Pigs pigs, Worked worked) {
     FeedSection section = new FeedSection(pigs);
     if (pigs.course() != null) {
       section.write();
+      worked.first(Extras.class, e -> e.pigs().equals(pigs.name())).ifPresent(section::besides);
     }
     return section.rows.section();
   }
@@ -43,6 +45,23 @@ final class FeedSection {
     protein("end", "the last days", false);
     room();
     assumptions();
+  }
+
+  /** What they get besides, and what the ration then lacks. */
+  private void besides(Extras extras) {
+    rows.add(
+        "extras",
+        "At most besides, of all they eat",
+        row -> {
+          row.with("weight", kg(extras.weight())).note("at {weight}");
+          if (extras.tooLight() != null) {
+            row.note("too light yet for " + extras.tooLight());
+          }
+          if (extras.limits() != null) {
+            row.note("then short of " + extras.lacks());
+          }
+          return Figure.words(extras.limits() == null ? "nothing yet" : extras.limits());
+        });
   }
 
   private void total() {

@@ -34,7 +34,7 @@ public record FigureSheet(Setup setup, List<Section> sections, List<Plot> plots)
     List<PenPigs> pens = PenPigs.of(setup, groups);
     List<Section> sections = new ArrayList<>();
     groups.forEach(pigs -> sections.add(GrowthSection.of(pigs, climate)));
-    groups.forEach(pigs -> sections.add(FeedSection.of(pigs)));
+    groups.forEach(pigs -> sections.add(FeedSection.of(pigs, worked)));
     sections.add(FeedBuyingSection.of(setup, climate, groups));
     pens.forEach(pen -> sections.add(WaterSection.of(pen, climate)));
     pens.forEach(pen -> sections.add(SpaceSection.of(pen)));

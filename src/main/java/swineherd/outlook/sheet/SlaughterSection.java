@@ -8,6 +8,7 @@ import java.util.Map;
 import swineherd.figures.Band;
 import swineherd.figures.Carcass;
 import swineherd.figures.Freezer;
+import swineherd.figures.HeavierPig;
 import swineherd.figures.SlaughterDay;
 import swineherd.figures.Transport;
 import swineherd.outlook.MeatYield;
@@ -18,6 +19,10 @@ import swineherd.units.Dimension;
 /** From the live pig to the freezer: when to book and to take the feed away, what it will give. */
 final class SlaughterSection {
   private static final int MORNING = 8;
+  private static final double HEAVIER = 20;
+
+  /** Feed for each weight gained to 110 kg, of an ordinary modern pig (nrc-2012). */
+  private static final double USUAL_CONVERSION = 2.8;
 
   private final Pigs pigs;
   private final Rows rows;
@@ -73,7 +78,31 @@ final class SlaughterSection {
           row.note("one of that size freezes {freezes}: let the butcher freeze it");
           return Figure.of(litres, Dimension.CAPACITY);
         });
+    heavier();
     road();
+  }
+
+  /** What keeping them longer changes; the review holds for modern lean pigs. */
+  private void heavier() {
+    double kg = pigs.endWeight();
+    if (!pigs.course().growthClass().key().equals("modern-cross")) {
+      return;
+    }
+    rows.add(
+        "heavier",
+        "Fatter, if kept to {heavier}",
+        row -> {
+          double more = kg + HEAVIER;
+          row.with("heavier", kg(more)).rests("tas-2017");
+          double conversion =
+              100
+                  * (HeavierPig.feedConversion(USUAL_CONVERSION, more)
+                          / HeavierPig.feedConversion(USUAL_CONVERSION, kg)
+                      - 1);
+          row.with("feed", Figure.percent(conversion));
+          row.note("more backfat, and {feed} more feed for each weight gained over the whole time");
+          return Figure.plain(HeavierPig.change("backfat", kg, more), "mm");
+        });
   }
 
   private void days(LocalDate day) {

@@ -346,4 +346,35 @@ class FigureSheetTest {
           .isIn("alert", "danger", "emergency");
     }
   }
+
+  @Nested
+  class Past_the_usual_weight_and_besides_the_feed {
+    /** 20 kg more than 110 kg are 3.6 mm more backfat (tas-2017 [read]). */
+    @Test
+    void what_twenty_kilos_more_add_in_backfat() {
+      Band fat = ((Figure.Plain) figure(sheet(THREE), "slaughter", "heavier")).band();
+      assertThat(fat.likely()).isCloseTo(3.6, within(0.05));
+    }
+
+    @Test
+    void the_review_is_of_lean_pigs_only() {
+      assertThat(rows(sheet(THREE.replace("modern-cross", "mangalitsa")), "slaughter", "heavier"))
+          .isEmpty();
+    }
+
+    /** Whey: short of protein, lysine and minerals (trade press on by-products [read]). */
+    @Test
+    void what_whey_leaves_short_is_told() {
+      Row extras =
+          rows(
+                  sheet(
+                      THREE
+                          .replace("18 kg", "30 kg")
+                          .replace("kind: hand-fed", "kind: hand-fed, scraps: [whey]")),
+                  "feed",
+                  "extras")
+              .get(0);
+      assertThat(extras.note().text()).contains("protein").contains("lysine");
+    }
+  }
 }
