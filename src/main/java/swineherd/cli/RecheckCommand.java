@@ -105,15 +105,21 @@ final class RecheckCommand implements Callable<Integer> {
       throw wrong("Every recorded check of it is of a later day than " + day + ".");
     }
     if (last.isEmpty()) {
+      Recording.record(spec, journal, new CheckJournal.Check(day, text));
+      String first =
+          "No check of it was recorded yet. This one is; recheck compares with it from now on.";
       spec.commandLine()
           .getOut()
           .println(
-              "No check of it was recorded yet. This one is; recheck compares with it from now on.");
-    } else {
-      CheckJournal.Check check = last.get();
-      SetupFile then = SetupReader.read(file.toString(), check.text(), check.checkedOn());
-      print(Comparison.of(asOf(then, check.checkedOn()), now, rules.read()), null);
+              format == Format.json
+                  ? "{\"on\": \"" + day + "\", \"recorded\": true, \"firstCheck\": true}"
+                  : first);
+      spec.commandLine().getOut().flush();
+      return 0;
     }
+    CheckJournal.Check check = last.get();
+    SetupFile then = SetupReader.read(file.toString(), check.text(), check.checkedOn());
+    print(Comparison.of(asOf(then, check.checkedOn()), now, rules.read()), null);
     spec.commandLine().getOut().flush();
     Recording.record(spec, journal, new CheckJournal.Check(day, text));
     return 0;

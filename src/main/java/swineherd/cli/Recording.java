@@ -1,6 +1,7 @@
 package swineherd.cli;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -34,6 +35,10 @@ final class Recording {
   }
 
   private static ParameterException notRecorded(CommandSpec spec, IOException e) {
-    return new ParameterException(spec.commandLine(), "Not recorded: " + e.getMessage());
+    String why =
+        e instanceof AccessDeniedException
+            ? "no right to write there: " + e.getMessage()
+            : e.getMessage();
+    return new ParameterException(spec.commandLine(), "Not recorded: " + why);
   }
 }

@@ -151,6 +151,28 @@ public record Forecast(Growth growth, double sigma, KnownWeight start, double ch
     return Reweighing.of(this, later);
   }
 
+  /** The same growth from another weight, after the check that follows a purchase. */
+  public Forecast from(KnownWeight weight) {
+    return new Forecast(growth, sigma, weight, 0);
+  }
+
+  /**
+   * How far a weight lies from what was to be expected that day, in standard deviations of both,
+   * below nought if it is lighter. Nought where the curve does not go so far, since nobody can say
+   * then; and before the start.
+   */
+  public double deviations(KnownWeight weight) {
+    Band expected;
+    try {
+      expected = weightOn(weight.on());
+    } catch (OutsideDomainException e) {
+      return 0;
+    }
+    // the low side: the high one is cut off where the curve ends
+    double ofForecast = Math.log(expected.likely() / expected.low()) / Normal.Z80;
+    return Math.log(weight.kg() / expected.likely()) / Math.hypot(ofForecast, weight.error());
+  }
+
   /** Days of growth from the start to a date, those of the check left out. */
   double daysUntil(LocalDate date) {
     double days = ChronoUnit.DAYS.between(start.on(), date);

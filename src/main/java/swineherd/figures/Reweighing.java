@@ -65,10 +65,16 @@ public record Reweighing(
           (Math.log(growth.ratePerDay()) * trustBefore + Math.log(observed) * trustObserved)
               / (trustBefore + trustObserved);
       Growth learned = growth.withRate(Math.exp(logRate));
+      // Two rates that disagree by more than their errors say that the errors were too small: the
+      // error grows as in a Birge ratio, from the edge of the eight in ten on (judgement).
+      double apart =
+          Math.abs(Math.log(observed / growth.ratePerDay()))
+              / Math.hypot(before.sigma(), observedSigma);
+      double wider = Math.max(1, apart / Normal.Z80);
       // However often pigs are weighed, feed and season ahead are not known better than this.
       double sigma =
           Math.max(
-              Math.sqrt(1 / (trustBefore + trustObserved)),
+              wider * Math.sqrt(1 / (trustBefore + trustObserved)),
               Math.min(before.sigma(), GrowthFactors.likely("setting-measured")));
       return new Reweighing(
           before,

@@ -3,8 +3,9 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import swineherd.figures.Band;
 import swineherd.figures.Breed;
 import swineherd.figures.DateBand;
@@ -21,6 +22,7 @@ import swineherd.setup.Group;
 import swineherd.setup.Pen;
 import swineherd.setup.Setup;
 import swineherd.setup.Shelter;
+import swineherd.units.Dates;
 
 /**
  * How a group will grow, from its arrival to its slaughter. There is one for each group whose day
@@ -35,6 +37,8 @@ import swineherd.setup.Shelter;
  * @param growthClass how the breed grows
  * @param housed whether they live indoors on a floor; what is not known counts as outdoors
  * @param weighings what each weight in the diary said, in the order of their days
+ * @param doubted weights so far from what was to be expected that they are not used: no later one
+ *     agrees with them
  * @param forecast from the last weight that is known
  * @param target live weight at which they should go, kg
  * @param finish when the mean of the group reaches it; null if the curve does not go so far
@@ -50,6 +54,7 @@ public record Course(
     GrowthClass growthClass,
     boolean housed,
     List<Reweighing> weighings,
+    List<KnownWeight> doubted,
     Forecast forecast,
     double target,
     DateBand finish,
@@ -59,6 +64,11 @@ public record Course(
     implements Outlook {
 
   private static final int EIGHT_WEEKS = 56;
+
+  /**
+   * Standard deviations from which a weight is taken for a slip until a second agrees; judgement.
+   */
+  private static final double DOUBTED_FROM = 4;
 
   /**
    * The last day they are likely to be there: the day set for slaughter, or the likely finish; null
@@ -155,7 +165,16 @@ public record Course(
         }
       }
       try {
-        all.add(of(setup, group, weights, grounds));
+        Course course = of(setup, group, weights, grounds);
+        all.add(course);
+        for (KnownWeight doubted : course.doubted()) {
+          String why =
+              "the weight of "
+                  + Dates.words(doubted.on())
+                  + " is far outside what was to be expected and is not used until a second agrees;"
+                  + " check the scale, and if it is right ask your vet";
+          all.add(new NotWorkedOut("weight in the diary", group.name(), why, grounds.list()));
+        }
       } catch (OutsideDomainException e) {
         all.add(new NotWorkedOut("growth", group.name(), e.getMessage(), grounds.list()));
       }
@@ -179,7 +198,19 @@ public record Course(
             start,
             arrivalKnown);
     List<Reweighing> weighings = new ArrayList<>();
+    List<KnownWeight> doubted = new ArrayList<>();
     for (KnownWeight weight : weights) {
+      if (Math.abs(forecast.deviations(weight)) > DOUBTED_FROM) {
+        boolean agrees =
+            !doubted.isEmpty()
+                && Math.abs(forecast.from(doubted.get(doubted.size() - 1)).deviations(weight))
+                    <= DOUBTED_FROM;
+        if (!agrees) {
+          doubted.add(weight);
+          continue;
+        }
+        doubted.clear();
+      }
       long days = ChronoUnit.DAYS.between(forecast.start().on(), weight.on());
       if (days > forecast.checkDays()) {
         weighings.add(forecast.reweighed(weight));
@@ -200,6 +231,7 @@ public record Course(
         growthClass,
         housed,
         List.copyOf(weighings),
+        List.copyOf(doubted),
         forecast,
         target,
         finish(forecast, target),
@@ -252,12 +284,17 @@ public record Course(
         eightWeeks.isAfter(group.arrives()) ? group.arrives() : eightWeeks);
   }
 
-  /** The weights that the diary gives for a group, by their day; no tape beyond its use. */
+  /**
+   * The weights that the diary gives for a group, by their day; of two for one day the one that was
+   * written later, which corrects the other; no tape beyond its use.
+   */
   private static List<KnownWeight> weights(Setup setup, Group group) {
     return setup.diary().stream()
         .filter(e -> isWeight(e, group))
         .flatMap(e -> DiaryWeight.maybe(e, group).stream())
-        .sorted(Comparator.comparing(KnownWeight::on))
+        .collect(Collectors.toMap(KnownWeight::on, w -> w, (wrong, right) -> right, TreeMap::new))
+        .values()
+        .stream()
         .toList();
   }
 

@@ -41,14 +41,32 @@ public record LastWeight(
     for (Course course : courses) {
       boolean here =
           course.slaughterOn() == null || !course.slaughterOn().isBefore(setup.checkOn());
-      if (here && !course.weighings().isEmpty()) {
-        Reweighing last = course.weighings().get(course.weighings().size() - 1);
-        if (!last.later().on().isBefore(since)) {
-          all.add(of(setup, course, last));
-        }
+      Reweighing last = last(course);
+      if (here && last != null && !last.later().on().isBefore(since)) {
+        all.add(of(setup, course, last));
       }
     }
     return all;
+  }
+
+  /**
+   * The last one; a low one counts here even if the forecast doubts it, for ill pigs must not pass
+   * for a slip of the scale. Null if there is none.
+   */
+  private static Reweighing last(Course course) {
+    List<Reweighing> used = course.weighings();
+    Reweighing last = used.isEmpty() ? null : used.get(used.size() - 1);
+    for (KnownWeight doubted : course.doubted()) {
+      boolean later = last == null || doubted.on().isAfter(last.later().on());
+      if (later && course.forecast().deviations(doubted) < 0) {
+        try {
+          last = course.forecast().reweighed(doubted);
+        } catch (OutsideDomainException e) {
+          // no weight such pigs have, or on the days of their arrival: the note says so
+        }
+      }
+    }
+    return last;
   }
 
   private static LastWeight of(Setup setup, Course course, Reweighing last) {

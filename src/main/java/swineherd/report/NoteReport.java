@@ -100,6 +100,19 @@ public final class NoteReport {
     if (course == null) {
       return;
     }
+    if (replaces()) {
+      lines.add("  ", "It replaces the weight that was noted before for that day.");
+    }
+    boolean doubted = course.doubted().stream().anyMatch(w -> w.on().equals(entry.on()));
+    if (doubted) {
+      Band expected = course.weightOn(entry.on());
+      lines.add(
+          "  ",
+          "That is far outside what was to be expected"
+              + (expected == null ? "" : ", " + mass(expected))
+              + ". Check the scale and the entry; the forecast does not use it until a second weight"
+              + " agrees. If it is right, ask your vet.");
+    }
     for (Reweighing weighing : course.weighings()) {
       if (weighing.later().on().equals(entry.on())) {
         expected(lines, weighing);
@@ -118,6 +131,15 @@ public final class NoteReport {
               + Dates.words(course.finish().late())
               + ").");
     }
+  }
+
+  private boolean replaces() {
+    return setup.diary().subList(0, setup.diary().size() - 1).stream()
+        .anyMatch(
+            e ->
+                Objects.equals(e.on(), entry.on())
+                    && Objects.equals(e.pigs(), entry.pigs())
+                    && DiaryWeight.kg(e, setup).isPresent());
   }
 
   private void expected(Lines lines, Reweighing weighing) {

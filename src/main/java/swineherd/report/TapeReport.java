@@ -290,6 +290,11 @@ public final class TapeReport {
     Optional<Reweighing> last =
         course.weighings().stream().filter(w -> w.later().on().equals(taping.on())).findFirst();
     if (last.isPresent() && last.get().lighter()) {
+      Reweighing weighing = last.get();
+      double error = Math.hypot(weighing.before().start().error(), weighing.later().error());
+      if (weighing.later().kg() >= weighing.before().start().kg() * (1 - error)) {
+        return Optional.of("Lighter than before, but within the error of the tape.");
+      }
       return Optional.of(
           "Lighter than before: ask your vet, unless one of the two weights was wrong.");
     }

@@ -51,11 +51,37 @@ final class SetupChecks {
       checks.penExists(path + "pen", entry.pen());
       checks.notLater(path + "on", entry.on(), setup.checkOn(), "the day of the check");
       checks.itemExists(path + "item", entry.item());
+      checks.notBeforeArrival(path + "on", entry);
     }
     checks.deaths();
     String zone = setup.place().hardinessZone();
     if (zone != null && !zone.matches("(?i)(zone\\s*)?([1-9]|1[0-3])\\s*[ab]?")) {
       checks.add("place.hardinessZone", "\"" + zone + "\" is not a zone", "1a to 13b");
+    }
+  }
+
+  /** What is done to pigs is done once they are there; what is done for them may be before. */
+  private void notBeforeArrival(String path, DiaryEntry entry) {
+    Group group = Since.group(setup, entry);
+    if (entry.did() == null || entry.on() == null || group == null || group.arrives() == null) {
+      return;
+    }
+    switch (entry.did()) {
+      case WEIGHED, TAPED, TREATED, DIED, MOVED -> {
+        if (entry.on().isBefore(group.arrives())) {
+          add(
+              path,
+              Dates.words(entry.on())
+                  + " is before "
+                  + group.name()
+                  + " arrive, "
+                  + Dates.words(group.arrives()),
+              null);
+        }
+      }
+      default -> {
+        // feed may be bought, and a vet or an item may come, before the pigs
+      }
     }
   }
 

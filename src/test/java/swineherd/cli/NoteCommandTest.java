@@ -73,6 +73,22 @@ class NoteCommandTest {
   }
 
   @Test
+  void a_weight_that_cannot_be_is_written_with_a_plain_doubt() {
+    Run run = note("weighed", "weaners", "20", "lb", "--on", "2027-07-05");
+    assertThat(run.exit()).isZero();
+    assertThat(run.words()).contains("far outside what was to be expected", "Check the scale");
+    assertThat(Runs.run("slaughter", file.toString()).out()).doesNotContain("Weight not known");
+  }
+
+  @Test
+  void a_second_weight_for_one_day_is_said_to_replace_the_first() {
+    assertThat(note("weighed", "weaners", "100", "lb", "--on", "2027-07-05").words())
+        .doesNotContain("replaces");
+    assertThat(note("weighed", "weaners", "105", "lb", "--on", "2027-07-05").words())
+        .contains("It replaces the weight that was noted before for that day.");
+  }
+
+  @Test
   void a_treatment_tells_the_first_day_they_may_go() {
     Run run =
         note(
@@ -187,6 +203,10 @@ class NoteCommandTest {
         "weighed weaners 45 lb --active ivermectin | does not go with",
         "treated weaners --route nose | route:",
         "vet-said weaners | Say words",
+        "weighed weaners 45 lb --on 2027-04-20 | is before weaners arrive, 1 May 2027",
+        "died weaners --on 2027-04-20 | is before weaners arrive",
+        "moved weaners yard --on 2027-04-20 | is before weaners arrive",
+        "treated weaners --on 2027-04-20 | is before weaners arrive",
       })
   void what_cannot_be_right_is_told_and_not_written(String typed, String why) {
     Run run =

@@ -47,6 +47,12 @@ class RecheckCommandTest {
   }
 
   @Test
+  void the_first_check_is_json_where_json_was_asked_for() throws IOException {
+    assertThat(recheck(copy("alder-bottom.yaml"), "--format", "json").out().strip())
+        .isEqualTo("{\"on\": \"2027-03-01\", \"recorded\": true, \"firstCheck\": true}");
+  }
+
+  @Test
   void from_the_plan_to_the_cold_season_only_news_is_told_with_its_cause() throws IOException {
     Path file = copy("alder-bottom.yaml");
     change(file, "pens[1].name", "back field");

@@ -55,6 +55,15 @@ class TapeCommandTest {
     return new Run(exit, out.toString(), err.toString());
   }
 
+  /** A tape of one reading is good to 10 % (common practice, no source): 37 after 40 is no loss. */
+  @Test
+  void a_little_less_by_tape_than_by_scale_is_no_loss() throws IOException {
+    String diary = "diary: [{on: 2027-06-08, pigs: gilts, did: weighed, weight: 40 kg}]\n";
+    Run run = run(file(GILTS + diary), "--girth", "75 cm", "--length", "91 cm");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("within the error of the tape").doesNotContain("ask your vet");
+  }
+
   private String file(String text) throws IOException {
     return Files.writeString(folder.resolve("pigs.yaml"), text).toString();
   }

@@ -46,6 +46,18 @@ class ReweighingTest {
     assertThat(taped.rateRatio()).isCloseTo(0.877, within(0.002));
   }
 
+  /**
+   * By hand [derived, the rule itself judgement]: the spread grows by the disagreement over 1.2816,
+   * the edge of the eight in ten of a normal curve (tables of the normal distribution [memory]).
+   */
+  @Test
+  void a_weight_far_outside_its_band_does_not_leave_the_band_narrow() {
+    Reweighing far = gilts(Weighing.Means.SCALE).reweighed(taped(42, 28));
+    Reweighing near = gilts(Weighing.Means.SCALE).reweighed(taped(42, 44));
+    assertThat(far.after().sigma()).isGreaterThan(far.before().sigma());
+    assertThat(near.after().sigma()).isLessThan(near.before().sigma());
+  }
+
   @Test
   void a_guess_at_the_start_lets_a_later_weight_count_for_less() {
     Reweighing guessed = gilts(Weighing.Means.GUESS).reweighed(taped(42, 40));

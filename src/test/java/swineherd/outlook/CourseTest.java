@@ -83,6 +83,28 @@ class CourseTest {
   }
 
   @Test
+  void the_later_of_two_weights_for_one_day_corrects_the_other() {
+    String row = "  - {on: 2027-06-09, pigs: gilts, did: weighed, weight: %s kg}\n";
+    Course twice = course(GILTS + "diary:\n" + row.formatted("38") + row.formatted("40"));
+    Course once = course(GILTS + "diary:\n" + row.formatted("40"));
+    assertThat(twice.forecast()).isEqualTo(once.forecast());
+    assertThat(twice.weighings()).hasSize(1);
+  }
+
+  @Test
+  void a_weight_that_cannot_be_is_not_used_until_a_second_agrees() {
+    String row = "  - {on: 2027-06-%s, pigs: gilts, did: weighed, weight: %s kg}\n";
+    String first = GILTS + "diary:\n" + row.formatted("09", "160");
+    Course slip = course(first);
+    assertThat(slip.doubted()).hasSize(1);
+    assertThat(slip.forecast()).isEqualTo(course(GILTS).forecast());
+    assertThat(course(first + row.formatted("12", "42")).weighings()).hasSize(1);
+    Course agreed = course(first + row.formatted("12", "161"));
+    assertThat(agreed.doubted()).isEmpty();
+    assertThat(agreed.forecast().start().kg()).isEqualTo(161);
+  }
+
+  @Test
   void weighed_on_the_day_they_came_the_guess_is_forgotten() {
     Course weighed =
         course(
