@@ -4,10 +4,13 @@ import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,6 +43,29 @@ import swineherd.setup.SetupFile;
 final class SignsCommand implements Callable<Integer> {
   /** Longest name of a sign that may be written without quotes, in words. */
   private static final int LONGEST = 6;
+
+  /** What nobody should have to wait for, whatever is wrong with the file or the words. */
+  private static final String CALL =
+      "If a pig is down, cannot breathe, has fits or blisters, or pigs died: call a vet now; do not"
+          + " wait.";
+
+  private static final Pattern WORDS = Pattern.compile("[\\s,.;:!?]+");
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,3}(\\.\\d+)?");
+
+  private static final Set<String> NOT = Set.of("no", "not", "without", "never", "isnt", "isn't");
+
+  private static final Set<String> FILLERS =
+      Set.of(
+          "a", "an", "and", "are", "at", "but", "has", "have", "he", "hes", "he's", "her", "his",
+          "in", "is", "it", "its", "it's", "of", "on", "one", "our", "she", "shes", "she's", "some",
+          "the", "their", "them", "they", "theyre", "they're", "this", "to", "very", "with");
+
+  /** A bare number in these bounds can only be one scale. */
+  private static final double LEAST_C = 35;
+
+  private static final double MOST_C = 45;
+  private static final double LEAST_F = 95;
+  private static final double MOST_F = 113;
 
   @Spec private CommandSpec spec;
 
@@ -80,6 +106,15 @@ final class SignsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    try {
+      return tell();
+    } catch (BadSetupException | ParameterException e) {
+      spec.commandLine().getErr().println(CALL);
+      throw e;
+    }
+  }
+
+  private int tell() {
     SetupFile setup = argument.read();
     for (String sign : signs(setup)) {
       setup = setup.and("signs", answers(setup.setup().checkOn(), sign));
@@ -105,23 +140,72 @@ final class SignsCommand implements Callable<Integer> {
   /** The signs that were named: the longest run of words that names one is one. */
   private List<String> signs(SetupFile setup) {
     Question question = Rulebook.questions().get("signs.sign");
-    List<String> signs = new ArrayList<>();
-    for (int from = 0; from < words.size(); ) {
-      int to = Math.min(words.size(), from + LONGEST);
-      while (to > from && question.choice(String.join(" ", words.subList(from, to))).isEmpty()) {
+    List<String> typed = typed(question);
+    Set<String> signs = new LinkedHashSet<>();
+    List<String> unknown = new ArrayList<>();
+    boolean not = false;
+    for (int from = 0; from < typed.size(); ) {
+      int to = Math.min(typed.size(), from + LONGEST);
+      while (to > from && question.choice(String.join(" ", typed.subList(from, to))).isEmpty()) {
         to--;
       }
       if (to == from) {
-        throw new ParameterException(
-            spec.commandLine(), unknown(setup, words.get(from)) + "\n" + SignsReport.known());
+        String word = typed.get(from);
+        not = NOT.contains(word);
+        if (!not && !FILLERS.contains(word)) {
+          unknown.add(word);
+        }
+        from++;
+      } else {
+        if (!not) {
+          signs.add(String.join(" ", typed.subList(from, to)));
+        }
+        not = false;
+        from = to;
       }
-      signs.add(String.join(" ", words.subList(from, to)));
-      from = to;
+    }
+    if (signs.isEmpty() && !unknown.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), unknown(setup, unknown.get(0)) + "\n" + SignsReport.known());
+    }
+    if (!unknown.isEmpty()) {
+      spec.commandLine()
+          .getErr()
+          .println("Not understood; tell the vet of it too: " + String.join(" ", unknown));
     }
     if (signs.isEmpty() && (count != null || temperature != null || breaths != null)) {
       signs.add("unknown");
     }
-    return signs;
+    return List.copyOf(signs);
+  }
+
+  /** What was typed; a sentence that is no sign by itself in its words, without stops. */
+  private List<String> typed(Question question) {
+    List<String> typed = new ArrayList<>();
+    for (String argument : words) {
+      if (question.choice(argument).isPresent()) {
+        typed.add(argument);
+      } else {
+        for (String word : WORDS.split(argument.toLowerCase(Locale.ROOT).strip())) {
+          if (!word.isEmpty()) {
+            typed.add(word);
+          }
+        }
+      }
+    }
+    return typed;
+  }
+
+  /** A temperature without its unit, where it can only be one. */
+  private String degrees() {
+    if (temperature == null || !NUMBER.matcher(temperature.strip()).matches()) {
+      return temperature;
+    }
+    double number = Double.parseDouble(temperature.strip());
+    if (number >= LEAST_C && number <= MOST_C) {
+      return temperature + " C";
+    }
+    return number >= LEAST_F && number <= MOST_F ? temperature + " F" : temperature;
   }
 
   private Map<String, String> answers(LocalDate today, String sign) {
@@ -130,7 +214,7 @@ final class SignsCommand implements Callable<Integer> {
     answers.put("pigs", group);
     answers.put("count", count);
     answers.put("since", day(today));
-    answers.put("temperature", temperature);
+    answers.put("temperature", degrees());
     answers.put("breaths", breaths);
     answers.values().removeIf(a -> a == null);
     return answers;

@@ -81,8 +81,40 @@ class SignsCommandTest {
     assertThat(run("signs", FILE, "scoring")).isEqualTo(2);
     assertThat(err.toString())
         .contains("\"scoring\" is not a sign that is known here. Did you mean scouring?")
-        .contains("missed-meal, off-feed");
+        .contains("missed-meal, off-feed")
+        .startsWith("If a pig is down");
     assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void signs_are_found_in_a_sentence_and_the_rest_is_named() {
+    assertThat(run("signs", FILE, "shes lame, blue ears and zzz")).isZero();
+    assertThat(out.toString()).contains("Call").containsIgnoringCase("lame");
+    assertThat(err.toString()).contains("tell the vet of it too: zzz");
+  }
+
+  @Test
+  void one_unknown_word_does_not_hide_an_urgent_one() {
+    assertThat(run("signs", FILE, "zzz", "fits")).isZero();
+    assertThat(out.toString()).startsWith("Call your vet now");
+  }
+
+  @Test
+  void what_is_said_not_to_be_is_no_sign() {
+    run("signs", FILE, "lame not coughing");
+    assertThat(out.toString()).doesNotContainIgnoringCase("coughing");
+  }
+
+  @Test
+  void a_bare_temperature_that_can_only_be_one_scale_is_taken() {
+    assertThat(run("signs", FILE, "lame", "--temperature", "41")).isZero();
+    assertThat(run("signs", FILE, "lame", "--temperature", "105.8")).isZero();
+  }
+
+  @Test
+  void a_bad_file_does_not_leave_anybody_without_the_first_word() {
+    assertThat(run("signs", "nowhere.yaml", "fits")).isEqualTo(2);
+    assertThat(err.toString()).startsWith("If a pig is down").contains("nowhere.yaml");
   }
 
   @Test
@@ -93,7 +125,7 @@ class SignsCommandTest {
 
   @Test
   void a_value_that_cannot_be_is_told() {
-    assertThat(run("signs", FILE, "lame", "--temperature", "41")).isEqualTo(2);
+    assertThat(run("signs", FILE, "lame", "--temperature", "60")).isEqualTo(2);
     assertThat(err.toString()).contains("temperature", "has no unit");
     assertThat(run("signs", FILE, "lame", "--count", "9")).isEqualTo(2);
     assertThat(err.toString()).contains("more pigs than the group has");
