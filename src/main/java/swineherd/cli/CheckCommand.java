@@ -33,7 +33,7 @@ final class CheckCommand implements Callable<Integer> {
   /**
    * So many open questions are tried out under a list: enough to show the five that matter most.
    */
-  private static final int FIRST = 12;
+  private static final int FIRST = 8;
 
   /** Where nobody waits at a screen; far more than any setup of a keeper takes. */
   private static final long PATIENCE = 60_000;
