@@ -51,8 +51,13 @@ final class FiguresCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     FigureSheet sheet = FigureSheet.of(argument.read().setup());
-    if (chart != null && !drawn(sheet)) {
-      return CommandLine.ExitCode.USAGE;
+    if (chart != null) {
+      try {
+        draw(sheet);
+      } catch (ChartException e) {
+        spec.commandLine().getErr().println(e.getMessage());
+        return e.isBadPlace() ? CommandLine.ExitCode.USAGE : CommandLine.ExitCode.SOFTWARE;
+      }
     }
     FiguresReport report = new FiguresReport(sheet);
     PrintWriter out = spec.commandLine().getOut();
@@ -67,16 +72,9 @@ final class FiguresCommand implements Callable<Integer> {
   }
 
   /** The chart comes first: if it cannot be drawn, that is all that is said. */
-  private boolean drawn(FigureSheet sheet) {
-    PrintWriter err = spec.commandLine().getErr();
-    try {
-      if (!Charts.write(sheet, chart)) {
-        err.println("There is nothing to draw yet, so no chart was written.");
-      }
-      return true;
-    } catch (ChartException e) {
-      err.println(e.getMessage());
-      return false;
+  private void draw(FigureSheet sheet) {
+    if (!Charts.write(sheet, chart)) {
+      spec.commandLine().getErr().println("There is nothing to draw yet, so no chart was written.");
     }
   }
 }

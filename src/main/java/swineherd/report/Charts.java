@@ -96,12 +96,13 @@ public final class Charts {
     try {
       svg = new Charts(sheet).svg();
     } catch (IOException e) {
-      throw new ChartException("The chart cannot be drawn: " + e.getMessage(), e);
+      throw new ChartException("The chart cannot be drawn: " + e.getMessage(), false, e);
     } catch (RuntimeException | Error e) {
       if (isAboutFonts(e)) {
         throw new ChartException(
             "The chart cannot be drawn: this Java finds no fonts to measure its text with."
                 + " Install fontconfig and a font, on Debian fontconfig and fonts-dejavu-core.",
+            false,
             e);
       }
       throw e;
@@ -130,7 +131,8 @@ public final class Charts {
     try {
       WholeFile.write(svg, file);
     } catch (IOException e) {
-      throw new ChartException("The chart cannot be written to " + file + ": " + e.getMessage(), e);
+      throw new ChartException(
+          "The chart cannot be written to " + file + ": " + e.getMessage(), true, e);
     }
   }
 

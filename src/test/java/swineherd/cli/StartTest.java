@@ -92,7 +92,7 @@ class StartTest {
       return;
     }
     assumeTrue(run.exit() != 99 && !run.err().contains("unshare:"), "fonts cannot be hidden here");
-    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.exit()).isEqualTo(1);
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains("finds no fonts").contains("fontconfig").hasLineCount(1);
     assertThat(chart).doesNotExist();
