@@ -16,7 +16,8 @@ import swineherd.setup.Setup;
  *
  * @param pigs name of the group
  * @param coming whether they are still to come
- * @param crated whether they are small and few enough for crates; a trailer otherwise
+ * @param crated whether they are small and few enough for crates, and no trailer was named; a
+ *     trailer otherwise
  * @param crates number of crates, four pigs in each at most; 0 if they are not crated
  * @param each most pigs in one crate; 0 if they are not crated
  * @param floor floor of one crate, or of the trailer, m2, at which all can lie
@@ -81,7 +82,10 @@ public record Arrival(
     Group group = stay.group();
     double weight = Math.max(LIGHTEST, Math.min(HEAVIEST, stay.weightOn(stay.from())));
     boolean hot = Transport.isHot(new Weather(setup.place()).hotDay(stay.from()));
-    boolean crated = weight <= HEAVIEST_CRATED && stay.count() <= MOST_CRATED;
+    boolean crated =
+        weight <= HEAVIEST_CRATED
+            && stay.count() <= MOST_CRATED
+            && group.carriedIn() != Group.CarriedIn.TRAILER;
     int most = (int) Table.named("transport").row("crate-most").number("value");
     int crates = crated ? Transport.trips(stay.count(), most) : 0;
     int each = crated ? Transport.trips(stay.count(), crates) : 0;
@@ -90,6 +94,7 @@ public record Arrival(
     Grounds grounds =
         Grounds.of(stay.path(), "count", "arrivalWeight", "arrives", "source")
             .and("place", "hottestMonth");
+    grounds.said(stay.path() + ".carriedIn", group.carriedIn());
     return new Arrival(
         group.name(),
         coming,
