@@ -51,7 +51,7 @@ public record SlaughterLaw(
   }
 
   /**
-   * What the move to slaughter asks for, in words that follow "for the move," (table {@code
+   * What the move to slaughter asks for, in words that follow a colon (table {@code
    * slaughter-move}); no law where the country or its law is not known.
    *
    * @param country null if unknown
