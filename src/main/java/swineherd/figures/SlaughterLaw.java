@@ -50,6 +50,18 @@ public record SlaughterLaw(
             .collect(Collectors.joining(", ")));
   }
 
+  /**
+   * What the move to slaughter asks for, in words that follow a colon (table {@code
+   * slaughter-move}); no law where the country or its law is not known.
+   *
+   * @param country null if unknown
+   */
+  public static String move(Country country) {
+    return Jurisdiction.row("slaughter-move", country)
+        .orElseGet(() -> Table.named("slaughter-move").row("none"))
+        .text("words");
+  }
+
   private static Optional<Table.Row> inState(Table table, Country country, String state) {
     if (country == null || state == null) {
       return Optional.empty();

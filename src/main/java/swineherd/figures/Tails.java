@@ -1,9 +1,13 @@
 package swineherd.figures;
 
+import java.util.Optional;
 import swineherd.rulebook.Table;
 import swineherd.setup.Country;
 
-/** Tails: what the law says of docking them, {@code docking-law.csv}. */
+/**
+ * Tails: what the law says of docking them, {@code docking-law.csv}, and of what keeps pigs from
+ * biting them, {@code rooting-law.csv}.
+ */
 public final class Tails {
   private Tails() {}
 
@@ -17,5 +21,15 @@ public final class Tails {
     return Jurisdiction.row("docking-law", country)
         .orElseGet(() -> Table.named("docking-law").row("none"))
         .text("words");
+  }
+
+  /**
+   * What the law says of straw and other things to root in, as a sentence; nothing where the
+   * country or its law is not known.
+   *
+   * @param country null if not known
+   */
+  public static Optional<String> rooting(Country country) {
+    return Jurisdiction.row("rooting-law", country).map(row -> row.text("words"));
   }
 }

@@ -16,7 +16,8 @@ import swineherd.setup.Setup;
  *
  * @param pigs name of the group
  * @param coming whether they are still to come
- * @param crated whether they are small and few enough for crates; a trailer otherwise
+ * @param crated whether they are small and few enough for crates, and no trailer was named; a
+ *     trailer otherwise
  * @param crates number of crates, four pigs in each at most; 0 if they are not crated
  * @param each most pigs in one crate; 0 if they are not crated
  * @param floor floor of one crate, or of the trailer, m2, at which all can lie
@@ -25,8 +26,8 @@ import swineherd.setup.Setup;
  * @param hot whether it may be above 25 degC on the road, for which the floor is enlarged
  * @param arrives day of arrival; null if not known
  * @param by the same if they are still to come; null otherwise
- * @param fever rectal temperature from which a vet is called the same day, degC
- * @param highFever from which one is called now, degC
+ * @param fever rectal temperature from which a vet is called the same day, in both units
+ * @param highFever from which one is called now, in both units
  * @param chance that something shows, 0 to 1 (judgement)
  */
 public record Arrival(
@@ -41,8 +42,8 @@ public record Arrival(
     boolean hot,
     LocalDate arrives,
     LocalDate by,
-    double fever,
-    double highFever,
+    String fever,
+    String highFever,
     double chance,
     List<String> grounds)
     implements Outlook {
@@ -81,15 +82,20 @@ public record Arrival(
     Group group = stay.group();
     double weight = Math.max(LIGHTEST, Math.min(HEAVIEST, stay.weightOn(stay.from())));
     boolean hot = Transport.isHot(new Weather(setup.place()).hotDay(stay.from()));
-    boolean crated = weight <= HEAVIEST_CRATED && stay.count() <= MOST_CRATED;
+    boolean crated =
+        weight <= HEAVIEST_CRATED
+            && stay.count() <= MOST_CRATED
+            && group.carriedIn() != Group.CarriedIn.TRAILER;
     int most = (int) Table.named("transport").row("crate-most").number("value");
     int crates = crated ? Transport.trips(stay.count(), most) : 0;
     int each = crated ? Transport.trips(stay.count(), crates) : 0;
     Transport.Crate crate = crated ? Transport.crate(each, weight, hot) : null;
-    Table.Row signs = Table.named("vital-signs").row("grower");
+    Table.Row signs = DailyLook.signs(stay);
     Grounds grounds =
         Grounds.of(stay.path(), "count", "arrivalWeight", "arrives", "source")
             .and("place", "hottestMonth");
+    grounds.said(stay.path() + ".breed", group.breed());
+    grounds.said(stay.path() + ".carriedIn", group.carriedIn());
     return new Arrival(
         group.name(),
         coming,
@@ -102,9 +108,14 @@ public record Arrival(
         hot,
         group.arrives(),
         coming ? group.arrives() : null,
-        signs.number("fever_same_day_c"),
-        signs.number("fever_emergency_c"),
+        degrees(signs.number("fever_same_day_c")),
+        degrees(signs.number("fever_emergency_c")),
         group.source() != null && group.source().isMixed() ? 0.3 : 0.15,
         grounds.list());
+  }
+
+  /** Tenths only where there are some: {@code 40 C (104 F)}. */
+  private static String degrees(double celsius) {
+    return DailyLook.degrees(celsius).replace(".0 ", " ");
   }
 }

@@ -46,8 +46,7 @@ public record DailyLook(
 
   private static DailyLook of(Stay stay, boolean settled) {
     Group group = stay.group();
-    boolean potBellied = stay.growthClass().key().equals("pot-bellied");
-    Table.Row signs = Table.named("vital-signs").row(potBellied ? "pot-bellied" : "grower");
+    Table.Row signs = signs(stay);
     double mean = signs.number("mean_c");
     double spread = signs.number("spread_c");
     return new DailyLook(
@@ -62,6 +61,12 @@ public record DailyLook(
         Grounds.of(stay.path(), "arrives").said(stay.path() + ".breed", group.breed()).list());
   }
 
+  /** What is normal of such pigs: pot-bellied ones are cooler than farm pigs. */
+  static Table.Row signs(Stay stay) {
+    boolean potBellied = stay.growthClass().key().equals("pot-bellied");
+    return Table.named("vital-signs").row(potBellied ? "pot-bellied" : "grower");
+  }
+
   private static String breathing(Table.Row signs) {
     return signs.maybe("breaths_low").isEmpty()
         ? "breathing without effort"
@@ -72,7 +77,7 @@ public record DailyLook(
   }
 
   /** Tenths count here, so it is written in both units: {@code 40.0 C (104.0 F)}. */
-  private static String degrees(double celsius) {
+  static String degrees(double celsius) {
     return String.format(Locale.ROOT, "%.1f C (%.1f F)", celsius, fahrenheit(celsius));
   }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import swineherd.figures.Heat;
 import swineherd.figures.OutsideDomainException;
+import swineherd.figures.SlaughterLaw;
 import swineherd.figures.Transport;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
@@ -25,6 +26,7 @@ import swineherd.units.Dates;
  * @param floor room for each to lie, m2
  * @param floorAll the same for all of them
  * @param leastAll floor for all below which no load goes
+ * @param papers what the law there asks of the move, in words
  * @param assumed what was not said and how it was taken
  */
 public record HaulToSlaughter(
@@ -37,6 +39,7 @@ public record HaulToSlaughter(
     double floor,
     double floorAll,
     double leastAll,
+    String papers,
     List<String> assumed,
     List<String> grounds)
     implements Outlook {
@@ -102,6 +105,7 @@ public record HaulToSlaughter(
         Transport.floor(reckoned, hot),
         count * Transport.floor(reckoned, hot),
         count * Transport.hardLine(reckoned),
+        SlaughterLaw.move(setup.place().country()),
         List.copyOf(assumed),
         grounds.list());
   }

@@ -28,6 +28,11 @@ public record Keeping(boolean here, LocalDate by, List<String> grounds) implemen
     return number("medicine-book");
   }
 
+  /** Days for which they are kept anywhere else, the least. */
+  public double medicineNotes() {
+    return number("medicine-notes");
+  }
+
   private static double number(String key) {
     return Table.named("paperwork-numbers").row(key).number("value");
   }

@@ -71,6 +71,16 @@ final class Leaving {
         : course.finish().late();
   }
 
+  /**
+   * The same, but null, not known, for pigs that should have gone by the forecast and are still
+   * there.
+   */
+  LocalDate latestFrom(LocalDate today) {
+    LocalDate latest = latest();
+    boolean overdue = group.slaughterOn() == null && latest != null && latest.isBefore(today);
+    return overdue ? null : latest;
+  }
+
   /** The answers that the days rest on, those of them that were given. */
   Grounds grounds(String path) {
     Grounds grounds = new Grounds();

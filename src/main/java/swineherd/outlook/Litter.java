@@ -17,9 +17,9 @@ import swineherd.setup.Setup;
 
 /**
  * Gilts that share a pen with males that can sire, and may be in pig before they go: at most one
- * for each group with gilts, with the males that can sire soonest. Groups of which the sexes are
- * not known may have both. Males of which nobody knows whether they are castrated make none; their
- * question has its own advice.
+ * for each group with gilts that has not gone, with the males that can sire soonest. Groups of
+ * which the sexes are not known may have both. Males of which nobody knows whether they are
+ * castrated make none; their question has its own advice.
  *
  * @param males name of the group with the males
  * @param gilts name of the group with the gilts; the same if they are one group
@@ -29,7 +29,7 @@ import swineherd.setup.Setup;
  * @param separateBy day by which they should be apart, today at the earliest; null without the
  *     gilts' day of birth, like all that follows
  * @param conception first day a gilt can be got in pig
- * @param farrowing first day a litter could come
+ * @param farrowing first day a litter could come, today at the earliest
  * @param pregnant most days a gilt can be in pig on the day she goes
  * @param chance chance, 0 to 1, that a gilt is in pig on the day she goes; a rough guide
  */
@@ -56,7 +56,11 @@ public record Litter(
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
     List<Group> groups = setup.pigs();
+    Whereabouts whereabouts = new Whereabouts(setup);
     for (int g = 0; g < groups.size(); g++) {
+      if (whereabouts.isGone(groups.get(g))) {
+        continue;
+      }
       List<Litter> litters = new ArrayList<>();
       for (int m = 0; m < groups.size(); m++) {
         if (sires(groups.get(m))
@@ -72,6 +76,11 @@ public record Litter(
           .ifPresent(all::add);
     }
     return all;
+  }
+
+  /** The males as words of a sentence, where they are a group of their own; empty otherwise. */
+  public String ofWhom() {
+    return males.equals(gilts) ? "" : " of " + males;
   }
 
   private static boolean sires(Group group) {
@@ -134,7 +143,7 @@ public record Litter(
       }
       Optional<LocalDate> conception =
           Puberty.earliestConception(maturity, born, maleFrom(born), maleUntil())
-              .filter(day -> giltsLeave.latest() == null || day.isBefore(giltsLeave.latest()));
+              .filter(day -> giltsUntil() == null || day.isBefore(giltsUntil()));
       return conception.map(day -> dated(maturity, born, day));
     }
 
@@ -144,7 +153,7 @@ public record Litter(
     }
 
     private Litter dated(Maturity maturity, LocalDate born, LocalDate conception) {
-      LocalDate latest = giltsLeave.latest();
+      LocalDate latest = giltsUntil();
       return new Litter(
           males.name(),
           gilts.name(),
@@ -153,7 +162,7 @@ public record Litter(
           maturity.breedsFromDays(),
           separateBy(maturity, born),
           conception,
-          Puberty.farrowing(conception),
+          later(Puberty.farrowing(conception), today),
           latest == null
               ? Puberty.GESTATION_DAYS
               : Math.min(Puberty.GESTATION_DAYS, Puberty.daysPregnant(conception, latest)),
@@ -193,7 +202,14 @@ public record Litter(
 
     /** Last day on which she can meet one; null if it is not known. */
     private LocalDate maleUntil() {
-      return males.males() == Group.Males.CASTRATED ? males.castratedOn() : malesLeave.latest();
+      return males.males() == Group.Males.CASTRATED
+          ? males.castratedOn()
+          : malesLeave.latestFrom(today);
+    }
+
+    /** Last day she is there; null if it is not known, as of pigs that are past their forecast. */
+    private LocalDate giltsUntil() {
+      return giltsLeave.latestFrom(today);
     }
 
     /** The day the later of two groups came; null if they are one group, or it is not known. */
@@ -202,7 +218,7 @@ public record Litter(
     }
 
     private double chance(LocalDate born) {
-      LocalDate until = giltsLeave.likely();
+      LocalDate until = giltsLeave.likelyFrom(today);
       if (maleUntil() != null && (until == null || maleUntil().isBefore(until))) {
         until = maleUntil();
       }

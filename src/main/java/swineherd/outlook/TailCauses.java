@@ -19,7 +19,7 @@ import swineherd.setup.Shelter;
  * @param pen name of the pen
  * @param causes how many
  * @param words what they are
- * @param docking what is told of docking there, as a sentence
+ * @param law what is told of docking there, and of things to root in where that is a cause
  * @param nothingToRoot whether the pigs stand on a bare floor with nothing to root and chew in
  * @param come whether pigs are there
  * @param by day to mend it by
@@ -28,7 +28,7 @@ public record TailCauses(
     String pen,
     int causes,
     String words,
-    String docking,
+    String law,
     boolean nothingToRoot,
     boolean come,
     LocalDate by,
@@ -61,7 +61,7 @@ public record TailCauses(
                 pen.name(),
                 causes.size(),
                 String.join("; ", causes),
-                Tails.docking(setup.place().country()),
+                law(setup, pen),
                 nothingToRoot(pen),
                 !Stay.first(there).isAfter(setup.checkOn()),
                 Stay.readyBy(there, setup.checkOn()),
@@ -69,6 +69,13 @@ public record TailCauses(
       }
     }
     return all;
+  }
+
+  private static String law(Setup setup, Pen pen) {
+    String docking = Tails.docking(setup.place().country());
+    return nothingToRoot(pen)
+        ? Tails.rooting(setup.place().country()).map(root -> root + " " + docking).orElse(docking)
+        : docking;
   }
 
   private static List<String> causes(

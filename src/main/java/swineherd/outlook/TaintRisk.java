@@ -22,14 +22,15 @@ import swineherd.setup.Shelter;
 
 /**
  * How likely the meat of a group's males is tainted on the day they go, and until when it would be
- * less. There is one for every group that is not of gilts only or of castrated males; males of
- * which nobody knows are taken as entire.
+ * less. There is one for every group that has not gone and is not of gilts only or of castrated
+ * males; males of which nobody knows are taken as entire.
  *
  * @param pigs name of the group
  * @param males what the keeper said of the males; null if nothing
  * @param here whether the pigs have come; false if the day of arrival is not known
  * @param askBy day by which the breeder should have been asked; null if the arrival is not known
- * @param day the day they go, set or likely; null if neither is known
+ * @param day the day they go, set or likely, and today if they should have gone and are still
+ *     there; null if neither is known
  * @param weight live weight on that day in kg; without a course the weight they are to reach
  * @param riskClass the class of that day
  * @param atLeast whether age or breed are not known, so that it may be higher
@@ -104,9 +105,12 @@ public record TaintRisk(
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
+    Whereabouts whereabouts = new Whereabouts(setup);
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
-      if (group.sex() != Group.Sex.GILTS && group.males() != Group.Males.CASTRATED) {
+      if (group.sex() != Group.Sex.GILTS
+          && group.males() != Group.Males.CASTRATED
+          && !whereabouts.isGone(group)) {
         all.add(of(setup, group, "pigs[" + i + "]", Leaving.of(group, courses)));
       }
     }
@@ -118,9 +122,9 @@ public record TaintRisk(
     LocalDate arrives = group.arrives();
     boolean here = arrives != null && !arrives.isAfter(today);
     LocalDate from = here || arrives == null ? today : arrives;
-    LocalDate day = leaving.likely();
+    LocalDate day = leaving.likelyFrom(today);
     Male male = Male.of(setup, group, leaving);
-    double weight = weight(group, leaving);
+    double weight = weight(group, leaving, today);
     Risk risk = male.risk(day, weight);
     RiskClass riskClass = risk.riskClass();
     LocalDate lowerUntil = male.lastBefore(c -> c.compareTo(riskClass) >= 0, from);
@@ -161,10 +165,9 @@ public record TaintRisk(
   }
 
   /** On the day set, what they will weigh then; otherwise what they are to reach. */
-  private static double weight(Group group, Leaving leaving) {
-    Course course = leaving.course();
-    if (course != null) {
-      return course.endWeight();
+  private static double weight(Group group, Leaving leaving, LocalDate today) {
+    if (leaving.course() != null) {
+      return leaving.weightFrom(today);
     }
     if (group.targetWeight() != null) {
       return group.targetWeight();

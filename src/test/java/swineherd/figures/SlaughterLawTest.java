@@ -69,6 +69,26 @@ class SlaughterLawTest {
     assertThat(SlaughterLaw.of(null, "Ontario").known()).isFalse();
   }
 
+  @ParameterizedTest(name = "the move to slaughter, {0}: {1}; {2}")
+  @CsvSource({
+    "england, herd mark, Defra pages and trading standards [read]",
+    "northern-ireland, tag or tattoo, NISR 2012/67 article 8 [read]",
+    "france, tag or tattoo, summary of the Union's law on registers [read]",
+    "canada, within 7 days, Canadian pig reporting [read]",
+    "united-states, official identification, 9 CFR 71.19 [read]",
+    "australia, vendor declaration, New South Wales pages [read]",
+    "norway, ask the abattoir, no law known here",
+    "elsewhere, ask the abattoir, no law known here",
+  })
+  void the_move_to_slaughter_is_told_as_the_law_there_has_it(
+      String country, String says, String source) {
+    assertThat(
+            SlaughterLaw.move(Country.valueOf(country.toUpperCase(Locale.ROOT).replace('-', '_'))))
+        .as(source)
+        .contains(says);
+    assertThat(SlaughterLaw.move(null)).contains("ask the abattoir");
+  }
+
   @ParameterizedTest
   @EnumSource(Country.class)
   void a_law_that_is_told_names_whose_text_it_is(Country country) {

@@ -94,7 +94,7 @@ class ShelterOutlooksTest {
                 .replace("feederLength: 3 m", "feederLength: 1 m"));
     assertThat(three.causes()).isEqualTo(3);
     assertThat(three.words()).contains("too little room", "too short a feeder");
-    assertThat(three.docking()).contains("European Union");
+    assertThat(three.law()).contains("European Union");
   }
 
   @Test
@@ -103,7 +103,7 @@ class ShelterOutlooksTest {
         Setups.one(
             TailCauses.class,
             SIX.replace("bed: straw", "bed: bare").replace("country: denmark, ", ""));
-    assertThat(bare.docking()).isEqualTo("Docking tails removes none of these.");
+    assertThat(bare.law()).isEqualTo("Docking tails removes none of these.");
     assertThat(bare.grounds()).contains("pens[0].ground");
   }
 

@@ -136,6 +136,60 @@ class TaintOutlookTest {
   }
 
   @Test
+  void pigs_past_their_forecast_are_judged_as_they_are_today() {
+    String text =
+        """
+        checkOn: %s
+        pigs:
+          - {name: weaners, breed: commercial-cross, born: 2025-03-01, arrives: 2025-05-03,
+             arrivalWeight: 20 kg, targetWeight: 105 kg, sex: mixed, males: entire%s}
+        """;
+    // nine months (274 d) is 30 November; to 105 kg the forecast ends in August
+    List<Outlook> now = outlooksOf(text.formatted("2026-01-10", ""));
+    TaintRisk risk = only(TaintRisk.class, now);
+    assertThat(risk.day()).isEqualTo(LocalDate.of(2026, 1, 10));
+    assertThat(risk.riskClass()).isEqualTo(RiskClass.VERY_HIGH);
+    // a litter was possible from 20 November (T15 [judgement]), so it is from today
+    Litter litter = only(Litter.class, now);
+    assertThat(litter.possible()).isTrue();
+    assertThat(litter.farrowing()).isEqualTo(LocalDate.of(2026, 1, 10));
+    assertThat(litter.pregnant()).isEqualTo(114);
+    assertThat(litter.chance()).isGreaterThan(0.9);
+    assertThat(outlooksOf(text.formatted("2026-01-10", ", slaughterOn: 2026-01-09")))
+        .noneMatch(TaintRisk.class::isInstance)
+        .noneMatch(Litter.class::isInstance);
+  }
+
+  @Test
+  void gilts_may_be_in_pig_by_males_that_have_gone() {
+    String text =
+        """
+        checkOn: 2025-09-01
+        pens: [{name: yard}]
+        pigs:
+          - {name: boars, pen: yard, breed: landrace, sex: males, males: entire, born: 2025-03-01,
+             arrives: 2025-05-03, arrivalWeight: 20 kg, slaughterOn: %s}
+          - {name: gilts, pen: yard, breed: landrace, sex: gilts, born: 2025-03-01,
+             arrives: 2025-05-03, arrivalWeight: 20 kg, targetWeight: 140 kg}
+        """;
+    // conception from 29 July (T15 [judgement])
+    assertThat(only(Litter.class, outlooksOf(text.formatted("2025-08-20"))).conception())
+        .isEqualTo(LocalDate.of(2025, 7, 29));
+    assertThat(outlooksOf(text.formatted("2025-07-20"))).noneMatch(Litter.class::isInstance);
+  }
+
+  private static List<Outlook> outlooksOf(String text) {
+    return List.copyOf(
+        Outlooks.of(SetupReader.read("test.yaml", text, LocalDate.of(2025, 5, 4)).setup()));
+  }
+
+  private static <T> T only(Class<T> kind, List<Outlook> all) {
+    List<T> of = all.stream().filter(kind::isInstance).map(kind::cast).toList();
+    assertThat(of).hasSize(1);
+    return of.get(0);
+  }
+
+  @Test
   void nothing_is_said_of_gilts_or_of_castrated_males() {
     assertThat(outlooks(TaintRisk.class, "sex: gilts")).isEmpty();
     assertThat(outlooks(TaintRisk.class, "sex: mixed", "males: castrated")).isEmpty();
