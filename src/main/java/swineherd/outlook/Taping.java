@@ -77,6 +77,7 @@ public record Taping(
         new DiaryEntry(
             setup.checkOn(),
             group.name(),
+            null,
             DiaryEntry.Did.TAPED,
             null,
             girths,
@@ -113,6 +114,12 @@ public record Taping(
         group.name(),
         course(setup, group).orElse(null),
         course(with, group).orElse(null));
+  }
+
+  /** Whether it is so far from what was weighed and expected that the forecast does not use it. */
+  public boolean isDoubted() {
+    return after != null
+        && after.doubted().stream().anyMatch(w -> w.on().equals(on) && w.kg() == taped.kg());
   }
 
   /** When the target is reached, as it looked before; null if that was not known. */

@@ -101,8 +101,11 @@ final class Worms {
         .orElse(null);
   }
 
+  /** One pig that was wormed alone says nothing of the others. */
   private boolean isWorming(DiaryEntry entry) {
-    return Treated.isTreatment(entry, group) && Withdrawal.isForWorms(entry.active());
+    return Treated.isTreatment(entry, group)
+        && entry.pig() == null
+        && Withdrawal.isForWorms(entry.active());
   }
 
   /** Last clean dung count; null if its day is unknown or there is none. */
