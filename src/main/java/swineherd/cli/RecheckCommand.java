@@ -63,12 +63,7 @@ final class RecheckCommand implements Callable<Integer> {
 
   @Mixin private RulesOption rules;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  @Mixin private Output output;
 
   @Override
   public Integer call() throws IOException {
@@ -108,19 +103,16 @@ final class RecheckCommand implements Callable<Integer> {
       Recording.record(spec, journal, new CheckJournal.Check(day, text));
       String first =
           "No check of it was recorded yet. This one is; recheck compares with it from now on.";
-      spec.commandLine()
-          .getOut()
-          .println(
-              format == Format.json
+      output.print(
+          (output.format() == Format.json
                   ? "{\"on\": \"" + day + "\", \"recorded\": true, \"firstCheck\": true}"
-                  : first);
-      spec.commandLine().getOut().flush();
+                  : first)
+              + System.lineSeparator());
       return 0;
     }
     CheckJournal.Check check = last.get();
     SetupFile then = SetupReader.read(file.toString(), check.text(), check.checkedOn());
     print(Comparison.of(asOf(then, check.checkedOn()), now, rules.read()), null);
-    spec.commandLine().getOut().flush();
     Recording.record(spec, journal, new CheckJournal.Check(day, text));
     return 0;
   }
@@ -161,14 +153,7 @@ final class RecheckCommand implements Callable<Integer> {
 
   private void print(Comparison comparison, String supposed) {
     RecheckReport report = new RecheckReport(comparison, supposed, Style::bold);
-    PrintWriter out = spec.commandLine().getOut();
-    out.print(
-        switch (format) {
-          case text -> report.text();
-          case json -> report.json();
-          case markdown -> report.markdown();
-        });
-    out.flush();
+    output.print(report::text, report::json, report::markdown);
   }
 
   /** The text of a file that can be read as a setup. */
