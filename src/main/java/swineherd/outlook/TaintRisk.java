@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import swineherd.figures.Band;
 import swineherd.figures.Breed;
 import swineherd.figures.Castration;
-import swineherd.figures.GrowthClass;
 import swineherd.figures.Taint;
 import swineherd.figures.Taint.Risk;
 import swineherd.figures.Taint.RiskClass;
@@ -120,7 +119,7 @@ public record TaintRisk(
     LocalDate from = here || arrives == null ? today : arrives;
     LocalDate day = leaving.likely();
     Male male = Male.of(setup, group, leaving);
-    double weight = weight(group, leaving);
+    double weight = leaving.endWeight();
     Risk risk = male.risk(day, weight);
     RiskClass riskClass = risk.riskClass();
     LocalDate lowerUntil = male.lastBefore(c -> c.compareTo(riskClass) >= 0, from);
@@ -158,22 +157,6 @@ public record TaintRisk(
     }
     LocalDate ask = arrives.minusDays(Taint.askTheBreederDays());
     return ask.isBefore(today) ? today : ask;
-  }
-
-  /** On the day set, what they will weigh then; otherwise what they are to reach. */
-  private static double weight(Group group, Leaving leaving) {
-    Course course = leaving.course();
-    if (course != null) {
-      return course.endWeight();
-    }
-    if (group.targetWeight() != null) {
-      return group.targetWeight();
-    }
-    GrowthClass kind =
-        group.breed() == null
-            ? GrowthClass.unknownBreed()
-            : GrowthClass.named(Breed.named(group.breed()).growthClass());
-    return (kind.slaughterFromKg() + kind.slaughterToKg()) / 2;
   }
 
   private static Grounds grounds(Setup setup, Group group, String path, Leaving leaving) {
