@@ -66,12 +66,7 @@ final class RecheckCommand implements Callable<Integer> {
 
   @Mixin private RulesOption rules;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  @Mixin private Output output;
 
   @Override
   public Integer call() throws IOException {
@@ -115,7 +110,6 @@ final class RecheckCommand implements Callable<Integer> {
     CheckJournal.Check check = last.get();
     SetupFile then = SetupReader.read(file.toString(), check.text(), check.checkedOn());
     print(Comparison.of(asOf(then, check.checkedOn()), now, rules.read()), null);
-    spec.commandLine().getOut().flush();
     Recording.record(spec, journal, new CheckJournal.Check(day, text));
     return 0;
   }
@@ -123,14 +117,12 @@ final class RecheckCommand implements Callable<Integer> {
   private void first(LocalDate day) {
     String words =
         "No check of it was recorded yet. This one is; recheck compares with it from now on.";
-    PrintWriter out = spec.commandLine().getOut();
-    out.print(
-        switch (format) {
+    output.print(
+        switch (output.format()) {
           case text -> new Lines().add("", words).toString();
           case markdown -> "# Checked " + Dates.words(day) + "\n\n" + words + "\n";
           case json -> "{\"on\": \"" + day + "\", \"recorded\": true, \"firstCheck\": true}\n";
         });
-    out.flush();
   }
 
   private int supposed(Path file) {
@@ -170,14 +162,7 @@ final class RecheckCommand implements Callable<Integer> {
 
   private void print(Comparison comparison, String supposed) {
     RecheckReport report = new RecheckReport(comparison, supposed, Style::bold);
-    PrintWriter out = spec.commandLine().getOut();
-    out.print(
-        switch (format) {
-          case text -> report.text();
-          case json -> report.json();
-          case markdown -> report.markdown();
-        });
-    out.flush();
+    output.print(report::text, report::json, report::markdown);
   }
 
   /** The text of a file that can be read as a setup. */

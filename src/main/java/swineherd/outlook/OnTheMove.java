@@ -41,7 +41,7 @@ public record OnTheMove(
       boolean today = entry.isPlanned() && setup.checkOn().equals(entry.on());
       Group group = today ? group(setup, entry) : null;
       Pen pen = today ? setup.pen(entry.pen()).orElse(null) : null;
-      if (group != null && pen != null && !new Whereabouts(setup).isGone(group)) {
+      if (group != null && pen != null && !setup.isGone(group)) {
         all.add(of(setup, group, pen, "diary[" + i + "]"));
       }
     }

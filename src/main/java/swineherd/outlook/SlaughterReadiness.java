@@ -195,7 +195,7 @@ public record SlaughterReadiness(
     List<Outlook> all = new ArrayList<>();
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
-      boolean gone = group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn());
+      boolean gone = setup.isGone(group);
       if (!gone) {
         all.add(of(setup, i, Leaving.of(group, courses), List.copyOf(worked)));
       }

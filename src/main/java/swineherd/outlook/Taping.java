@@ -141,10 +141,6 @@ public record Taping(
   }
 
   private static Optional<Course> course(Setup setup, Group group) {
-    return Course.of(setup).stream()
-        .filter(Course.class::isInstance)
-        .map(Course.class::cast)
-        .filter(c -> c.pigs().equals(group.name()))
-        .findFirst();
+    return Course.find(Course.all(Course.of(setup)), group);
   }
 }

@@ -151,7 +151,7 @@ public record Treated(
     List<Outlook> all = new ArrayList<>();
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
-      if (group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn())) {
+      if (setup.isGone(group)) {
         continue;
       }
       Grounds grounds = Grounds.of("pigs[" + i + "]", "slaughterOn").and("place", "country");

@@ -79,8 +79,7 @@ public final class NoteReport {
                   + "treated"
                   + (entry.active() == null ? "" : " with " + entry.active());
           case MOVED -> pigs + "moved to " + entry.pen();
-          case DIED ->
-              Wording.number(entry.count() == null ? 1 : entry.count()) + " of " + pigs + "died";
+          case DIED -> Wording.number(entry.countOrOne()) + " of " + pigs + "died";
           case FED -> pigs + "fed: " + entry.note();
           case VET_SAID ->
               "what the vet said of "

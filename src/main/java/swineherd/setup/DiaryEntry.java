@@ -66,6 +66,11 @@ public record DiaryEntry(
     return did != Did.DONE && Objects.equals(pigs, name);
   }
 
+  /** Number of pigs it is about; one where it was not said. */
+  public int countOrOne() {
+    return count == null ? 1 : count;
+  }
+
   /** What was done. */
   public enum Did {
     @JsonProperty("weighed")

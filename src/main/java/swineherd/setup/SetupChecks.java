@@ -199,7 +199,7 @@ final class SetupChecks {
       DiaryEntry entry = setup.diary().get(i);
       Group group = Since.group(setup, entry);
       if (entry.did() == DiaryEntry.Did.DIED && group != null && group.count() != null) {
-        int all = died.merge(group.name(), Since.count(entry), Integer::sum);
+        int all = died.merge(group.name(), entry.countOrOne(), Integer::sum);
         if (all > group.count()) {
           add(
               "diary[" + i + "].count",
