@@ -35,17 +35,8 @@ abstract sealed class Scale {
     };
   }
 
-  private static final class Days extends Scale {
-    @Override
-    double number(Object value) {
-      return LocalDate.parse((String) value).toEpochDay();
-    }
-
-    @Override
-    Object value(double number) {
-      return LocalDate.ofEpochDay((long) number).toString();
-    }
-
+  /** Of what comes in ones: there is nothing to round. */
+  private abstract static sealed class Whole extends Scale {
     @Override
     boolean goOn(double bad, double good) {
       return Math.abs(bad - good) > 1;
@@ -62,7 +53,19 @@ abstract sealed class Scale {
     }
   }
 
-  private static final class Counts extends Scale {
+  private static final class Days extends Whole {
+    @Override
+    double number(Object value) {
+      return LocalDate.parse((String) value).toEpochDay();
+    }
+
+    @Override
+    Object value(double number) {
+      return LocalDate.ofEpochDay((long) number).toString();
+    }
+  }
+
+  private static final class Counts extends Whole {
     @Override
     double number(Object value) {
       return ((Number) value).intValue();
@@ -71,21 +74,6 @@ abstract sealed class Scale {
     @Override
     Object value(double number) {
       return (int) number;
-    }
-
-    @Override
-    boolean goOn(double bad, double good) {
-      return Math.abs(bad - good) > 1;
-    }
-
-    @Override
-    double middle(double bad, double good) {
-      return Math.floor((bad + good) / 2);
-    }
-
-    @Override
-    double round(double good, boolean up, double far) {
-      return good;
     }
   }
 

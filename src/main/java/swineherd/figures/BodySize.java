@@ -10,7 +10,6 @@ package swineherd.figures;
 public final class BodySize {
   private static final double LENGTH = 0.300;
   private static final double BACK = 0.156;
-  private static final double SHOULDER_HEIGHT = 0.15;
   private static final double SHOULDER_WIDTH = 0.064;
   private static final double EXPONENT = 0.33;
 
@@ -29,11 +28,6 @@ public final class BodySize {
   /** From the ground to the back, in m. */
   public static double backHeight(double weight) {
     return size(BACK, weight);
-  }
-
-  /** From the ground to the shoulder, in m; also the height of a drinker that points level. */
-  public static double shoulderHeight(double weight) {
-    return size(SHOULDER_HEIGHT, weight);
   }
 
   /** Across the shoulders, in m. */

@@ -75,14 +75,6 @@ public record Budget(Batch batch, List<BudgetLine> lines) {
       return new Batch(pigs, pigs, loss("lost-feed") / 100, liveKg, hangingKg, meatKg);
     }
 
-    /**
-     * The same pigs with the usual loss of 5 % expected; a batch of three or fewer stays whole,
-     * since an average says nothing there: show {@link #oneLost} beside it.
-     */
-    public Batch usualLoss() {
-      return bought <= loss("few-pigs") ? this : deathLoss(loss("death-loss") / 100);
-    }
-
     private static double loss(String key) {
       return Table.named("losses").row(key).number("value");
     }
@@ -220,11 +212,6 @@ public record Budget(Batch batch, List<BudgetLine> lines) {
   /** Cash cost of the batch; empty while the price or amount of a cash line is missing. */
   public OptionalDouble cash() {
     return sum(lines.stream().filter(BudgetLine::cash).toList());
-  }
-
-  /** Cash and the keeper's own hours. */
-  public OptionalDouble withLabour() {
-    return sum(lines);
   }
 
   /** Cash cost for each finished pig; empty if none finishes. */

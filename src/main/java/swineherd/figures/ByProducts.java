@@ -81,45 +81,6 @@ public final class ByProducts {
     return List.of(row(byProduct).text("short_of").split(" "));
   }
 
-  /**
-   * Digestible lysine that goes missing when the feed it spares is left out and nothing else is
-   * given for it.
-   *
-   * @param byProduct row of the table that is also a row of {@code ingredients}
-   * @param kg kg a day as it is fed, 0 to 20
-   * @param weight live weight in kg, 7 to 135
-   * @return g a day, 0 if none is missing; empty where it spares no feed or its content is unknown
-   */
-  public static OptionalDouble lysineMissing(String byProduct, double kg, double weight) {
-    double asked = Rations.diet(weight).sidLysine();
-    return missing(byProduct, kg, asked, "sid_lysine_low");
-  }
-
-  /**
-   * Crude protein that goes missing when the feed it spares is left out and nothing else is given
-   * for it. Measured at the middle of the range advised for a modern breed.
-   *
-   * @param byProduct row of the table that is also a row of {@code ingredients}
-   * @param kg kg a day as it is fed, 0 to 20
-   * @param weight live weight in kg, 2.5 to 140
-   * @return g a day, 0 if none is missing; empty where it spares no feed or its content is unknown
-   */
-  public static OptionalDouble proteinMissing(String byProduct, double kg, double weight) {
-    double asked = Rations.protein(weight, "modern-cross", false).likely();
-    return missing(byProduct, kg, asked, "protein_low");
-  }
-
-  private static OptionalDouble missing(
-      String byProduct, double kg, double percentOfFeed, String content) {
-    OptionalDouble spared = feedSpared(byProduct, kg);
-    Table ingredients = Table.named("ingredients");
-    if (spared.isEmpty() || !ingredients.has(byProduct)) {
-      return OptionalDouble.empty();
-    }
-    double brought = kg * ingredients.row(byProduct).number(content);
-    return OptionalDouble.of(Math.max(0, 10 * (spared.getAsDouble() * percentOfFeed - brought)));
-  }
-
   private static OptionalDouble limit(
       String byProduct, double weight, String growing, String finishing) {
     OutsideDomainException.within("live weight in kg", weight, 2.5, 140);

@@ -2,7 +2,6 @@ package swineherd.figures;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
 
 /**
@@ -141,17 +140,6 @@ public final class Carcass {
   }
 
   /**
-   * Whether a promise of ordinary cuts is an error: more than 60 % of the live weight. Usual is 50
-   * %.
-   *
-   * @param meatKg promised meat in kg
-   * @param liveKg live weight in kg
-   */
-  public static boolean promisesTooMuch(double meatKg, double liveKg) {
-    return meatKg > limit("promise") * live(liveKg);
-  }
-
-  /**
    * Cuts in kg by the row of the table {@code cuts} they are described in; together the hanging
    * weight.
    *
@@ -164,22 +152,6 @@ public final class Carcass {
       cut.maybe("share").ifPresent(share -> cuts.put(cut.key(), hangingKg * share / 100));
     }
     return cuts;
-  }
-
-  /**
-   * Whether most of what the pig still puts on is fat, so that a limit ration or an earlier date is
-   * worth a thought: a lard pig fed to appetite past 80 kg, or any pig with more than 35 mm of
-   * backfat.
-   *
-   * @param lardFedToAppetite a lard breed that is fed as much as it will eat
-   * @param liveKg live weight in kg
-   * @param backfatMm backfat in mm if it was measured
-   */
-  public static boolean puttingOnFat(
-      boolean lardFedToAppetite, double liveKg, OptionalDouble backfatMm) {
-    boolean heavyLardPig = lardFedToAppetite && liveKg > limit("lard-weight");
-    boolean thickFat = backfatMm.isPresent() && backfatMm.getAsDouble() > limit("backfat");
-    return heavyLardPig || thickFat;
   }
 
   /** Live weight past which a lard pig fed to appetite puts on mostly fat, kg (charlton-2022). */

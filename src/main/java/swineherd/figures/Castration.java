@@ -55,15 +55,4 @@ public final class Castration {
   private static boolean demandedAt(double age, OptionalDouble after) {
     return after.isPresent() && (after.getAsDouble() == 0 || age > after.getAsDouble());
   }
-
-  /**
-   * Oldest age in days at which somebody other than a vet may castrate; 0 if nobody may.
-   *
-   * @return nothing if the law there is unknown or sets no age
-   */
-  public static OptionalDouble ageLimitWithoutVet(Country country) {
-    return Jurisdiction.row("castration-law", country)
-        .map(row -> row.maybe("lay_until_d"))
-        .orElse(OptionalDouble.empty());
-  }
 }

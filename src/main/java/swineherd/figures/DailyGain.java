@@ -116,19 +116,6 @@ public record DailyGain(
   }
 
   /**
-   * First day on which the line has reached a weight, up to 30 days ahead of the last weighing.
-   *
-   * @param targetKg live weight in kg
-   * @throws OutsideDomainException if it is further ahead, or as {@link #daysTo}
-   */
-  public LocalDate dateOf(double targetKg) {
-    double likely = daysTo(targetKg).likely();
-    OutsideDomainException.within(
-        "days ahead on a straight line", likely, 0, limit("gain-days-ahead"));
-    return lastOn.plusDays((long) Math.ceil(likely));
-  }
-
-  /**
    * What the gain gives reason to do.
    *
    * @param expectedKgPerDay gain the growth curve expects at these weights, in kg a day

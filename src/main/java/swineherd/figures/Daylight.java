@@ -11,9 +11,6 @@ public final class Daylight {
   /** Height of the sun's centre when its upper rim is seen on the horizon, degrees. */
   private static final double RISING = -0.833;
 
-  /** Hours of light that housed pigs must have in England and the Union ({@code eu-2008-120}). */
-  private static final double HOUSED = 8;
-
   private Daylight() {}
 
   /** Degrees that the sun stands north of the equator on a date. */
@@ -39,10 +36,5 @@ public final class Daylight {
   public static double noonHeight(double latitude, LocalDate date) {
     OutsideDomainException.within("latitude in degrees", latitude, -90, 90);
     return 90 - Math.abs(latitude - declination(date));
-  }
-
-  /** Hours of lamp light that make up the day of a closed house with windows to 8 hours. */
-  public static double lampHours(double latitude, LocalDate date) {
-    return Math.max(0, HOUSED - hours(latitude, date));
   }
 }

@@ -181,18 +181,6 @@ public final class ElectricFence {
   }
 
   /**
-   * Output energy in J of an energizer that is labelled with its stored energy. Cited from memory;
-   * row {@code output-share} of {@code fence-build.csv}.
-   *
-   * @param stored stored energy, 0 to 100 J
-   * @throws OutsideDomainException if it lies outside
-   */
-  public static Band outputOfStored(double stored) {
-    OutsideDomainException.within("stored energy in J", stored, 0, 100);
-    return FenceNumbers.band("fence-build", "output-share", stored);
-  }
-
-  /**
    * What the volts at the far end, on the pigs' side, mean. Published minima for pigs run from
    * 2,000 V (german-fence-rules) to 3,000 V (uk-fence-guide), 4,000 V for thick coats
    * (german-paddock-guide); the aims are judgement.

@@ -151,22 +151,11 @@ public final class FeedBuying {
       OutsideDomainException.within("smallest load in kg", minimum, 0, 100_000);
     }
 
-    /** Bags as a multiple of bulk, kg for kg; at least one of the prices must not be nothing. */
-    public double bagsOverBulk() {
-      return bagPrice / OutsideDomainException.within("price in bulk", bulkPrice, 1e-6, 1e6);
-    }
-
     /** Load in kg from which bulk is the cheaper, all of it eaten; empty if it never is. */
     public OptionalDouble breaksEvenAt() {
       return bagPrice > bulkPrice
           ? OptionalDouble.of(extra / (bagPrice - bulkPrice))
           : OptionalDouble.empty();
-    }
-
-    /** Smallest load in kg that the mill brings and that saves; empty if none does. */
-    public OptionalDouble worthFrom() {
-      OptionalDouble even = breaksEvenAt();
-      return even.isEmpty() ? even : OptionalDouble.of(Math.max(even.getAsDouble(), minimum));
     }
 
     /**

@@ -18,29 +18,6 @@ public final class Handling {
   }
 
   /**
-   * Level ground in m that a ramp covers.
-   *
-   * @param rise from ground to floor of the trailer, m, 0 or more
-   * @param degrees slope, above 0 and up to 89
-   * @throws OutsideDomainException outside those
-   */
-  public static double rampRun(double rise, double degrees) {
-    return rise(rise) / Math.tan(slope(degrees));
-  }
-
-  /**
-   * Slope of a ramp in degrees.
-   *
-   * @param rise from ground to floor of the trailer, m, 0 or more
-   * @param length along the slope in m, more than the rise
-   * @throws OutsideDomainException outside those
-   */
-  public static double rampDegrees(double rise, double length) {
-    OutsideDomainException.within("ramp length in m", length, Math.nextUp(rise(rise)), 100);
-    return Math.toDegrees(Math.asin(rise / length));
-  }
-
-  /**
    * Green up to 15 degrees (judgement on {@code goumon-2013}, {@code animals-5-13}), amber up to
    * the 20 degrees of {@code eu-1-2005}, red above: climbing takes longer from there on ({@code
    * warriss-1991}).
@@ -54,17 +31,6 @@ public final class Handling {
       return Signal.RED;
     }
     return degrees > limit("ramp-good") ? Signal.AMBER : Signal.GREEN;
-  }
-
-  /**
-   * Whether a ramp must have cleats across it, {@code eu-1-2005}.
-   *
-   * @param degrees slope, 0 to 89
-   * @throws OutsideDomainException outside that
-   */
-  public static boolean needsCleats(double degrees) {
-    OutsideDomainException.within("slope in degrees", degrees, 0, 89);
-    return degrees > limit("ramp-cleats");
   }
 
   private static double rise(double rise) {

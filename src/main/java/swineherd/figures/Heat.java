@@ -52,38 +52,6 @@ public final class Heat {
   }
 
   /**
-   * Feed that pigs still eat, as a share of what they eat at 20 degC ({@code quiniou-2000}).
-   * Measured from 12 to 29 degC; colder and hotter air is taken as that, so above 29 degC the true
-   * share is smaller.
-   *
-   * @param air mean of the day, degC, -60 to 60
-   * @param weight kg, 30 to 90
-   * @param coolNights whether nights fall under 18 degC, which halves the loss (this project's
-   *     judgement)
-   * @throws OutsideDomainException outside those
-   */
-  public static double intakeFactor(double air, double weight, boolean coolNights) {
-    OutsideDomainException.within("air temperature in degC", air, -60, 60);
-    double t = Math.max(12, Math.min(29, air));
-    double factor = intake(t, weight) / intake(20, weight);
-    return coolNights && t > 20 && factor < 1 ? (1 + factor) / 2 : factor;
-  }
-
-  /**
-   * Feed that castrates in groups eat to appetite at a steady temperature, kg a day ({@code
-   * quiniou-2000}, residual 0.33 kg).
-   *
-   * @param air degC, 12 to 29
-   * @param weight kg, 30 to 90
-   * @throws OutsideDomainException outside those
-   */
-  public static double intake(double air, double weight) {
-    double t = OutsideDomainException.within("air temperature in degC", air, 12, 29);
-    double w = OutsideDomainException.within("live weight in kg", weight, 30, 90);
-    return (-1264 + 117 * t - 2.40 * t * t + 73.6 * w - 0.26 * w * w - 0.95 * t * w) / 1000;
-  }
-
-  /**
    * Air temperature on the hottest days of an ordinary year, degC.
    *
    * @param monthlyMaximum mean daily maximum of the hottest month, degC, -20 to 50

@@ -2,7 +2,6 @@ package swineherd.figures;
 
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import swineherd.rulebook.Table;
 
 /**
@@ -31,11 +30,6 @@ public final class MeatSafety {
   /** Inside temperature to reach, degC (table {@code cooking}). */
   public static double cookToC(Meat meat) {
     return cooking(meat).number("inside_c");
-  }
-
-  /** Minutes the meat then stays or rests at that temperature before it is cut. */
-  public static double holdMinutes(Meat meat) {
-    return cooking(meat).number("hold_min");
   }
 
   /** Inside temperature of the United Kingdom's advice for all meat, held for two minutes, degC. */
@@ -88,31 +82,13 @@ public final class MeatSafety {
         OutsideDomainException.within("thickness in cm", thicknessCm, 0, THICKEST_CM) <= THIN_CM
             ? "days_thin"
             : "days_thick";
-    return coldEnough("freezing", warmestC, "coldest_c", row -> row.number(days))
-        .map(Double::intValue);
-  }
-
-  /**
-   * Hours at a temperature measured in the centre of the meat, by the same former rule.
-   *
-   * @param centreC temperature at the centre, degC, taken to a tenth
-   * @return hours; nothing if it is too warm
-   * @throws OutsideDomainException outside -100 to 60 degC
-   */
-  public static Optional<Double> freezingHoursAtCentre(double centreC) {
-    return coldEnough("freezing-centre", centreC, "centre_c", row -> row.number("hours"));
-  }
-
-  /** The value of the coldest row that the meat was no warmer than. */
-  private static Optional<Double> coldEnough(
-      String table, double reachedC, String column, ToDoubleFunction<Table.Row> value) {
     double t =
-        Math.rint(OutsideDomainException.within("temperature in degC", reachedC, -100, 60) * 10)
+        Math.rint(OutsideDomainException.within("temperature in degC", warmestC, -100, 60) * 10)
             / 10;
-    return Table.named(table).rows().stream()
-        .filter(row -> t <= row.number(column))
-        .min(Comparator.comparingDouble(row -> row.number(column)))
-        .map(value::applyAsDouble);
+    return Table.named("freezing").rows().stream()
+        .filter(row -> t <= row.number("coldest_c"))
+        .min(Comparator.comparingDouble(row -> row.number("coldest_c")))
+        .map(row -> (int) row.number(days));
   }
 
   /**
@@ -129,22 +105,6 @@ public final class MeatSafety {
     }
     double held = OutsideDomainException.within("days of freezing", days, 0, 1e5);
     return freezingDays(warmestC, thicknessCm)
-        .map(needed -> held >= needed ? Freezing.ADEQUATE : Freezing.TOO_SHORT)
-        .orElse(Freezing.TOO_WARM);
-  }
-
-  /**
-   * The same by the centre of the meat.
-   *
-   * @param hours hours at {@code centreC} or colder
-   * @throws OutsideDomainException as {@link #freezingHoursAtCentre}, or if hours are negative
-   */
-  public static Freezing freezingAtCentre(Meat meat, double centreC, double hours) {
-    if (meat == Meat.GAME) {
-      return Freezing.NOT_ACCEPTED;
-    }
-    double held = OutsideDomainException.within("hours of freezing", hours, 0, 1e6);
-    return freezingHoursAtCentre(centreC)
         .map(needed -> held >= needed ? Freezing.ADEQUATE : Freezing.TOO_SHORT)
         .orElse(Freezing.TOO_WARM);
   }

@@ -61,16 +61,6 @@ public final class Nutrients {
     return left;
   }
 
-  /** Nitrogen in kg that one pig excretes from 20 to 110 kg, when its feed is not known. */
-  public static Band defaultNitrogen() {
-    return GroundLimits.band("nitrogen-default");
-  }
-
-  /** Phosphorus in kg that one pig excretes from 20 to 110 kg, when its feed is not known. */
-  public static Band defaultPhosphorus() {
-    return GroundLimits.band("phosphorus-default");
-  }
-
   /** The same phosphorus as manure tables and fertiliser bags print it: kg of P2O5. */
   public static double asPhosphate(double phosphorus) {
     return PHOSPHATE_OF_PHOSPHORUS * phosphorus;
@@ -115,16 +105,5 @@ public final class Nutrients {
   public static double areaForNitrogen(double kilograms) {
     OutsideDomainException.within("kg of nitrogen", kilograms, 0, Double.MAX_VALUE);
     return kilograms / GroundLimits.value("nitrogen-limit") * GroundLimits.HECTARE;
-  }
-
-  /**
-   * m2 over which the phosphorus of a year stays within 44 kg/ha ({@code dutch-organic-sows}).
-   *
-   * @param kilograms of phosphorus from all pigs of the year
-   * @throws OutsideDomainException below 0
-   */
-  public static double areaForPhosphorus(double kilograms) {
-    OutsideDomainException.within("kg of phosphorus", kilograms, 0, Double.MAX_VALUE);
-    return kilograms / GroundLimits.value("phosphorus-limit") * GroundLimits.HECTARE;
   }
 }

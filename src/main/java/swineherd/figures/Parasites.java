@@ -11,8 +11,7 @@ import swineherd.setup.Pen.Ground;
 
 /**
  * Worms: when the next dung test is due, and how long they take to show. It schedules a
- * <em>test</em>; whether to treat is for the count ({@link DungCount}) and the vet. What others
- * publish as worming schedules stands in table {@code deworming-schedules}, for comparison.
+ * <em>test</em>; whether to treat is for the count ({@link DungCount}) and the vet.
  */
 public final class Parasites {
   private Parasites() {}
@@ -240,17 +239,6 @@ public final class Parasites {
    */
   public static Optional<DayRange> prepatent(String worm) {
     return days(worm, "prepatent_low_d", "prepatent_high_d");
-  }
-
-  /**
-   * Days outside the pig until an egg or larva can infect; for the large roundworm, which goes by
-   * temperature, see {@link Ascaris}.
-   *
-   * @param worm key of a row in {@code rules/tables/worms.csv}
-   * @return nothing where no fixed span is published
-   */
-  public static Optional<DayRange> infective(String worm) {
-    return days(worm, "infective_low_d", "infective_high_d");
   }
 
   private static Optional<DayRange> days(String worm, String low, String high) {

@@ -76,24 +76,6 @@ public final class Pasture {
   }
 
   /**
-   * Paddocks for pigs that move on and come back when the grass has had its rest.
-   *
-   * @param pigs 1 or more
-   * @param meanWeight of one pig in kg, 10 to 150
-   * @param stay days on one paddock
-   * @param rest days it lies empty; 30 to 90 is usual, longer when wet ({@code attra-woods})
-   * @param passes how many times in the season they come over each paddock, 1 or more
-   * @throws OutsideDomainException outside those
-   */
-  public static Rotation rotation(
-      int pigs, double meanWeight, double stay, double rest, int passes, Soil soil) {
-    OutsideDomainException.within("passes", passes, 1, Integer.MAX_VALUE);
-    double resting = Math.ceil(positive("days of rest", rest) / positive("days of stay", stay));
-    return new Rotation(
-        (int) resting + 1, passes * areaNeeded(pigDays(pigs, stay, meanWeight), soil));
-  }
-
-  /**
    * How pigs are usually moved: a week on one paddock, and two months until they are back ({@code
    * attra-woods}: three to seven days, and 30 to 90).
    */
@@ -110,17 +92,6 @@ public final class Pasture {
     /** Paddocks that takes, the one the pigs are on counted. */
     public int paddocks() {
       return (int) Math.ceil((double) rest / stay) + 1;
-    }
-  }
-
-  /**
-   * @param paddocks how many, the one the pigs are on counted
-   * @param areaOfOne m2
-   */
-  public record Rotation(int paddocks, double areaOfOne) {
-    /** m2 of all paddocks together. */
-    public double area() {
-      return paddocks * areaOfOne;
     }
   }
 
@@ -143,22 +114,6 @@ public final class Pasture {
   }
 
   /**
-   * What US extension advises on grass kept all season ({@code umn-bu-07736}).
-   *
-   * @param weight of one pig in kg, above 5 and up to 150
-   * @throws OutsideDomainException outside that
-   */
-  public static Stocking extensionAdvice(double weight) {
-    return Table.named("stocking").rows().stream()
-        .filter(row -> row.text("source").equals("umn-bu-07736"))
-        .filter(row -> weight > row.number("over_kg") && weight <= row.number("to_kg"))
-        .findFirst()
-        .map(row -> Stocking.published(row.key()))
-        .orElseThrow(
-            () -> new OutsideDomainException("no stocking is published for " + weight + " kg"));
-  }
-
-  /**
    * Pigs on a hectare.
    *
    * @param low fewest that was advised or found good
@@ -174,16 +129,6 @@ public final class Pasture {
       Table.Row row = Table.named("stocking").row(key);
       double factor = row.text("unit").equals("pigs/acre") ? perHectare(1) : 1;
       return new Stocking(row.number("low") * factor, row.number("high") * factor);
-    }
-
-    /** m2 for each pig where there are most. */
-    public double leastAreaEach() {
-      return GroundLimits.HECTARE / high;
-    }
-
-    /** m2 for each pig where there are fewest. */
-    public double mostAreaEach() {
-      return GroundLimits.HECTARE / low;
     }
   }
 

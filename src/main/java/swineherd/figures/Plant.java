@@ -116,19 +116,6 @@ public record Plant(
         : Optional.empty();
   }
 
-  /**
-   * First day on which a pig that was on it may be slaughtered; vet and food authority may say
-   * later.
-   *
-   * @param takenOff day on which the pigs were taken off
-   * @return empty if no such time is published, which does not make the meat safe
-   */
-  public Optional<LocalDate> slaughterFrom(LocalDate takenOff) {
-    return withholdDays.isPresent()
-        ? Optional.of(takenOff.plusDays(withholdDays.getAsInt()))
-        : Optional.empty();
-  }
-
   private static Plant of(Table.Row row) {
     return new Plant(
         row.key(),

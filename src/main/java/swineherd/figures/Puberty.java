@@ -57,7 +57,7 @@ public final class Puberty {
     }
   }
 
-  /** Day by which entire males must be away from gilts. */
+  /** Day by which entire males must be away from gilts, of pigs born on a day. */
   public static LocalDate separateBy(Maturity maturity, LocalDate born) {
     return born.plusDays(maturity.separateByDays());
   }
@@ -95,7 +95,7 @@ public final class Puberty {
     return Normal.cumulative((age - row.number("puberty_mean_d")) / row.number("puberty_sd_d"));
   }
 
-  /** Day of farrowing after a conception. */
+  /** Likely day of farrowing after the day of conception. */
   public static LocalDate farrowing(LocalDate conception) {
     return conception.plusDays(GESTATION_DAYS);
   }

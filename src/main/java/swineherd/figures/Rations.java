@@ -31,12 +31,7 @@ public final class Rations {
       double lysine,
       double calcium,
       double digestiblePhosphorus,
-      double phosphorus) {
-    /** The energy as most European labels give it, MJ/kg. */
-    public double megajoules() {
-      return energy * 4.184 / 1000;
-    }
-  }
+      double phosphorus) {}
 
   /**
    * The diet of the table {@code rations} for a weight; on an edge the later phase.
@@ -123,43 +118,6 @@ public final class Rations {
   public static double pace(double lysine, double potentialGain) {
     double potential = OutsideDomainException.within(GAIN, potentialGain, 1e-6, 2);
     return Math.max(LEAST_PACE, Math.min(1, gainCap(lysine) / potential));
-  }
-
-  /**
-   * Gain that a diet short of lysine costs.
-   *
-   * @param lysine digestible lysine in g a day, 0 to 200
-   * @param potentialGain gain on a complete diet at this weight, kg a day, over 0 to 2
-   * @return kg a day, 0 for a diet that is not short
-   */
-  public static double gainLost(double lysine, double potentialGain) {
-    return potentialGain * (1 - pace(lysine, potentialGain));
-  }
-
-  /**
-   * How much of a protein feed must stand in place of the same weight of a grain for full growth.
-   *
-   * @param total both together, kg a day, over 0 to 20
-   * @param grain row of {@code ingredients}
-   * @param protein row of {@code ingredients}, richer in lysine than the grain
-   * @param potentialGain gain on a complete diet at this weight, kg a day, over 0 to 2
-   * @return kg a day; 0 if the grain is enough
-   * @throws OutsideDomainException if not even all of it would be enough
-   */
-  public static double proteinFeedNeeded(
-      double total, String grain, String protein, double potentialGain) {
-    OutsideDomainException.within("feed in kg a day", total, 1e-6, 20);
-    OutsideDomainException.within(GAIN, potentialGain, 1e-6, 2);
-    double need = LYSINE_PER_KG_GAIN * potentialGain;
-    double lacking = need - total * sidLysine(grain) * 10;
-    if (lacking <= 0) {
-      return 0;
-    }
-    if (total * sidLysine(protein) * 10 < need) {
-      throw new OutsideDomainException(
-          total + " kg of " + protein + " a day does not hold " + need + " g of lysine");
-    }
-    return lacking / ((sidLysine(protein) - sidLysine(grain)) * 10);
   }
 
   private static double sidLysine(String ingredient) {

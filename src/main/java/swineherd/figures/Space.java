@@ -115,6 +115,7 @@ public final class Space {
       return law.isPresent() && each < law.getAsDouble();
     }
 
+    /** Red: below the law or crowded; amber: not all can lie flat, or below the country's code. */
     public Signal signal() {
       if (breaksLaw() || each < crowded) {
         return Signal.RED;

@@ -1,10 +1,6 @@
 package swineherd.figures;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
 import swineherd.setup.Country;
@@ -22,11 +18,6 @@ public final class Sun {
 
   /** From this UV index pale skin needs shade: the lower edge of {@link UvBand#MODERATE}. */
   public static final double STRONG = 3;
-
-  /** An ordinary year, for dates that mean every year. */
-  private static final int ANY_YEAR = 2027;
-
-  private static final int DAYS = 365;
 
   private static final double HEAVY_FROM = 45.4;
 
@@ -78,49 +69,6 @@ public final class Sun {
         }
       }
       return found;
-    }
-  }
-
-  /**
-   * The days of the year on which the noon UV index reaches {@link #STRONG}; empty if it never
-   * does.
-   */
-  public static Optional<Season> strongSeason(double latitude) {
-    // from the weakest day of the year on, the strong days are one run
-    int weakest = Hemisphere.of(latitude) == Hemisphere.NORTH ? 355 : 173;
-    List<MonthDay> strong = new ArrayList<>();
-    for (int i = 0; i < DAYS; i++) {
-      LocalDate day = LocalDate.ofYearDay(ANY_YEAR, (weakest - 1 + i) % DAYS + 1);
-      if (uvIndex(latitude, day) >= STRONG) {
-        strong.add(MonthDay.from(day));
-      }
-    }
-    if (strong.isEmpty()) {
-      return Optional.empty();
-    }
-    if (strong.size() == DAYS) {
-      return Optional.of(new Season(MonthDay.of(1, 1), MonthDay.of(12, 31)));
-    }
-    return Optional.of(new Season(strong.get(0), strong.get(strong.size() - 1)));
-  }
-
-  /**
-   * A part of every year; in the south it runs over the end of the year.
-   *
-   * @param first first day
-   * @param last last day
-   */
-  public record Season(MonthDay first, MonthDay last) {
-    public boolean contains(LocalDate date) {
-      MonthDay day = MonthDay.from(date);
-      boolean fromFirst = !day.isBefore(first);
-      boolean toLast = !day.isAfter(last);
-      return last.isBefore(first) ? fromFirst || toLast : fromFirst && toLast;
-    }
-
-    /** Whether no day of the year lies outside it. */
-    public boolean allYear() {
-      return first.equals(MonthDay.of(1, 1)) && last.equals(MonthDay.of(12, 31));
     }
   }
 

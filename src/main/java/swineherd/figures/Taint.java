@@ -262,37 +262,6 @@ public final class Taint {
     return new Band(least, (least + most) / 2, most);
   }
 
-  /**
-   * When the two injections of the vaccine against taint can be given.
-   *
-   * @param firstFrom earliest day of the first
-   * @param firstBy latest day of the first
-   * @param secondFrom earliest day of the second
-   * @param secondBy latest day of the second
-   */
-  public record VaccinePlan(
-      LocalDate firstFrom, LocalDate firstBy, LocalDate secondFrom, LocalDate secondBy) {}
-
-  /**
-   * The windows of both injections for a slaughter date (table {@code taint-days}). Keeping to the
-   * gap between the two remains with the one who plans. The vaccine comes from a vet.
-   *
-   * @return nothing if there is no room for both
-   */
-  public static Optional<VaccinePlan> vaccinePlan(LocalDate born, LocalDate slaughter) {
-    LocalDate firstFrom = born.plusDays(days("vaccine-first-age"));
-    LocalDate secondBy = slaughter.minusDays(days("vaccine-second-latest"));
-    LocalDate firstBy = secondBy.minusDays(days("vaccine-gap"));
-    if (firstFrom.isAfter(firstBy)) {
-      return Optional.empty();
-    }
-    LocalDate preferred = slaughter.minusDays(days("vaccine-second-earliest"));
-    LocalDate soonest = firstFrom.plusDays(days("vaccine-gap"));
-    return Optional.of(
-        new VaccinePlan(
-            firstFrom, firstBy, preferred.isBefore(soonest) ? soonest : preferred, secondBy));
-  }
-
   /** What two injections already given are worth on the day of slaughter. */
   public enum Protection {
     /** Given as the label says. */

@@ -64,19 +64,6 @@ public final class Transport {
   }
 
   /**
-   * Least area for one pig by the law of the European Union and the United Kingdom, which may ask
-   * for a fifth more because of weather, time or breed. The law speaks of pigs of about 100 kg, and
-   * must not be scaled to small ones.
-   *
-   * @param weight 80 to 130 kg
-   */
-  public static double lawFloor(double weight) {
-    OutsideDomainException.within(
-        "live weight in kg", weight, limit("law-lightest"), limit("law-heaviest"));
-    return weight / limit("law-pressure");
-  }
-
-  /**
    * Greatest load in kg/m2 in good weather, {@code whiting-brandt-2002}.
    *
    * @param weight of one pig, 5 to 250 kg
@@ -96,8 +83,9 @@ public final class Transport {
   }
 
   /**
-   * Area for one pig below which no load goes: the larger of {@link #leastFloor} and, where it
-   * applies, {@link #lawFloor}. The same in every country.
+   * Area for one pig below which no load goes: the larger of {@link #leastFloor} and, from the
+   * weights on of which it speaks, what Regulation (EC) 1/2005 asks for ({@code eu-1-2005}). The
+   * same in every country.
    *
    * @param weight of one pig, 5 to 150 kg
    */
@@ -116,21 +104,6 @@ public final class Transport {
       return Signal.RED;
     }
     return each < floor(weight, hot) ? Signal.AMBER : Signal.GREEN;
-  }
-
-  /** Whether pigs have so much room that part of the trailer should be closed off. */
-  public static boolean isLoose(int pigs, double area, double weight, boolean hot) {
-    return positive(area) / pigs(pigs) > limit("loose") * floor(weight, hot);
-  }
-
-  /**
-   * Pigs that fit on a floor; 0 if not one does.
-   *
-   * @param area of the trailer, m2
-   * @param each for one pig, m2: one of the floors above
-   */
-  public static int pigsOn(double area, double each) {
-    return (int) Math.floor(positive(area) / positive(each));
   }
 
   /**
@@ -157,23 +130,6 @@ public final class Transport {
         pigs * floor(weight, hot),
         limit("crate-length") * BodySize.length(weight),
         BodySize.backHeight(weight) + limit("crate-headroom"));
-  }
-
-  /**
-   * Weaners that a crate takes, none if it is too short or too low for one.
-   *
-   * @param length inside, m
-   * @param width inside, m
-   * @param height inside, m
-   * @param weight of one pig
-   */
-  public static int pigsInCrate(
-      double length, double width, double height, double weight, boolean hot) {
-    Crate one = crate(1, weight, hot);
-    if (length < one.length() || height < one.height()) {
-      return 0;
-    }
-    return Math.min((int) limit("crate-most"), pigsOn(length * width, one.floor()));
   }
 
   /**

@@ -87,18 +87,6 @@ public final class Warmth {
   }
 
   /**
-   * As {@link #extraFeed} for one degree, in kg a day, without steps, for sums over a growing pig:
-   * 1.5 g W^0.75, drawn through the middle of the classes (derived).
-   *
-   * @param weight kg, 10 to 130
-   * @throws OutsideDomainException outside that
-   */
-  public static double extraFeedPerDegreeSmooth(double weight) {
-    OutsideDomainException.within("live weight in kg", weight, LIGHTEST, HEAVIEST);
-    return 0.0015 * Math.pow(weight, 0.75);
-  }
-
-  /**
    * Extra feed as far as a pig can eat it: a quarter of its ration (this project's judgement). If
    * the cap bites, bed and shelter come first.
    *

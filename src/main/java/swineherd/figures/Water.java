@@ -1,7 +1,6 @@
 package swineherd.figures;
 
 import java.util.Map;
-import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
 
 /**
@@ -126,15 +125,6 @@ public final class Water {
         .map(measurement -> quality(measurement.getKey(), measurement.getValue()))
         .max(Quality::compareTo)
         .orElseThrow(() -> new OutsideDomainException("nothing was measured"));
-  }
-
-  /**
-   * Whether a value that may still call for caution only is past the limit set for pigs: the scour
-   * to be expected is then worst in weaners.
-   */
-  public static boolean pastPigLimit(String item, double value) {
-    OptionalDouble limit = measured(item, value).maybe("pig_limit");
-    return limit.isPresent() && value > limit.getAsDouble();
   }
 
   private static Table.Row measured(String item, double value) {

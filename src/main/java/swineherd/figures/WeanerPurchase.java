@@ -67,11 +67,6 @@ public final class WeanerPurchase {
         Math.max(slow.curve(at8.high(), days), fast.curve(at8.high(), days)));
   }
 
-  /** Whether too few pigs are planned: never one alone. */
-  public static boolean tooFew(int pigs) {
-    return pigs < limit("fewest");
-  }
-
   /**
    * Judges a price by its share of the expected cash cost: 15 to 25 % is usual, 20 to 23 % in small
    * published budgets.
@@ -90,21 +85,6 @@ public final class WeanerPurchase {
       return Price.USUAL;
     }
     return percent <= limit("price-alarm") ? Price.HIGH : Price.VERY_HIGH;
-  }
-
-  /**
-   * Share of the first five days' fights between strangers that is still to come, in percent
-   * (mixing-fights-study, pigs of 25-30 kg).
-   *
-   * @param daysTogether whole days since they were penned together, 0 to 5
-   * @throws OutsideDomainException if it is outside
-   */
-  public static double fightsToCome(int daysTogether) {
-    OutsideDomainException.within("days together", daysTogether, 0, 5);
-    return Table.named("mixing-fights").rows().stream()
-        .filter(row -> row.number("day") > daysTogether)
-        .mapToDouble(row -> row.number("share"))
-        .sum();
   }
 
   private static double limit(String key) {

@@ -62,6 +62,11 @@ record WinterView(
    */
   record Needs(WinterPen pen, WinterStores stores) {}
 
+  /** All items, those with a day first. */
+  List<Item> items() {
+    return Stream.concat(dated.stream(), undated.stream()).toList();
+  }
+
   static WinterView of(Checklist checklist) {
     List<WinterStay> stays = all(checklist, WinterStay.class).toList();
     List<Course> courses = all(checklist, Course.class).toList();

@@ -259,7 +259,6 @@ class BudgetTest {
     void the_keepers_own_hours_are_beside_the_cash() {
       Budget worked = workedBudget(0.60).withAmount("labour", 60).withPrice("labour", 10);
       assertThat(value(worked.cash())).isCloseTo(1525.28, within(0.01));
-      assertThat(value(worked.withLabour())).isCloseTo(2125.28, within(0.01));
     }
 
     /** 300 over 5 years, as in the worked example; resale comes off first. */
@@ -283,7 +282,6 @@ class BudgetTest {
               Stream.of(
                   draft.cost("feed"),
                   draft.cash(),
-                  draft.withLabour(),
                   draft.perPig(),
                   draft.perKgLive(),
                   draft.perKgHanging(),
@@ -330,14 +328,6 @@ class BudgetTest {
     assertThat(three().deathLoss(1).oneLost().finished()).isZero();
   }
 
-  /** A loss of 5 % and the limit of three pigs are our judgement. */
-  @Test
-  void the_usual_loss_is_an_average_for_more_than_three_pigs() {
-    assertThat(three().usualLoss()).isEqualTo(three());
-    assertThat(Batch.allFinish(4, 110, 79.2, 55.44).usualLoss().finished())
-        .isCloseTo(3.8, within(1e-9));
-  }
-
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {11, 12, 13})
   void more_deaths_never_make_a_kilogram_cheaper(long seed) {
@@ -366,7 +356,6 @@ class BudgetTest {
       double takings = random.nextDouble(1e6);
       Stream.of(
               some.cash(),
-              some.withLabour(),
               some.perPig(),
               some.perKgLive(),
               some.perKgHanging(),

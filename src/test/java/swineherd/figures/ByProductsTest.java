@@ -68,16 +68,7 @@ class ByProductsTest {
     // worked example [derived]: 8.8 L at 5 % dry matter spare 0.5 kg feed of 0.73 % lysine and 15 %
     // protein, and bring 0.04 % and 0.7 % (NRC 2012 [memory])
     assertThat(ByProducts.feedSpared("whey", 8.8)).hasValueCloseTo(0.5, within(1e-9));
-    assertThat(ByProducts.lysineMissing("whey", 8.8, 90)).hasValueCloseTo(0.13, within(0.01));
-    assertThat(ByProducts.proteinMissing("whey", 8.8, 90)).hasValueCloseTo(13.4, within(0.1));
     assertThat(ByProducts.shortOf("whey")).containsExactly("protein", "lysine", "minerals");
-  }
-
-  @Test
-  void bread_leaves_lysine_missing() {
-    // worked example [derived]: 0.5 kg for 0.5 kg of feed of 0.98 % lysine, at 0.15 %
-    assertThat(ByProducts.lysineMissing("bread", 0.5, 40)).hasValueCloseTo(4.15, within(0.01));
-    assertThat(ByProducts.lysineMissing("cooked-potatoes", 0.5, 40)).isEmpty();
   }
 
   @Test

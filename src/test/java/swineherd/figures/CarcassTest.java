@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -101,16 +100,6 @@ class CarcassTest {
     assertThat(Carcass.meatPercent(cutting, true).likely()).isEqualTo(percent.likely() - 4);
   }
 
-  /**
-   * Live to freezer: 0.72 x 0.70 is half; more than 60 % as ordinary cuts is an error (judgement).
-   */
-  @Test
-  void more_than_sixty_percent_of_live_weight_is_not_believed() {
-    assertThat(Carcass.promisesTooMuch(55.44, 110)).isFalse();
-    assertThat(Carcass.promisesTooMuch(66, 110)).isFalse();
-    assertThat(Carcass.promisesTooMuch(66.1, 110)).isTrue();
-  }
-
   @Test
   void YD05_the_oklahoma_cuts_add_up_oklahoma_pork_read() {
     double all = column("wrappedOf180", Set.of());
@@ -137,15 +126,6 @@ class CarcassTest {
         .filter(row -> !without.contains(row.key()))
         .mapToDouble(row -> row.maybe(column).orElse(0))
         .sum();
-  }
-
-  /** Mangalitsa loins stop growing at 82 kg: charlton-2022 [read]; the limits: judgement. */
-  @Test
-  void a_lard_pig_past_eighty_kilograms_puts_on_fat() {
-    assertThat(Carcass.puttingOnFat(true, 82, OptionalDouble.empty())).isTrue();
-    assertThat(Carcass.puttingOnFat(true, 80, OptionalDouble.empty())).isFalse();
-    assertThat(Carcass.puttingOnFat(false, 110, OptionalDouble.of(23))).isFalse();
-    assertThat(Carcass.puttingOnFat(false, 110, OptionalDouble.of(36))).isTrue();
   }
 
   @ParameterizedTest

@@ -38,14 +38,6 @@ class CastrationTest {
     assertThat(Castration.demands(Country.ELSEWHERE, 1)).isEqualTo(all);
   }
 
-  @Test
-  void the_age_limit_without_a_vet_is_seven_days_in_the_eu_and_none_in_us_law() {
-    // T11: Directive 2008/120/EC, annex I, chapter I, 8 [read].
-    assertThat(Castration.ageLimitWithoutVet(Country.IRELAND)).hasValue(7);
-    assertThat(Castration.ageLimitWithoutVet(Country.UNITED_STATES)).isEmpty();
-    assertThat(Castration.ageLimitWithoutVet(null)).isEmpty();
-  }
-
   @ParameterizedTest(name = "{0}: {1} ({2})")
   @CsvSource(
       delimiter = '|',

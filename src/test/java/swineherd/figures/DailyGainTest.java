@@ -42,18 +42,8 @@ class DailyGainTest {
   }
 
   @Test
-  void a_date_is_given_up_to_thirty_days_ahead_and_no_further() {
-    // 80 kg: 12.33 / 0.619 = 19.9 days after 12 June
-    assertThat(EXAMPLE.dateOf(80)).isEqualTo(LocalDate.of(2025, 7, 2));
-    assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> EXAMPLE.dateOf(100))
-        .withMessageContaining("days ahead");
-  }
-
-  @Test
   void a_weight_already_reached_takes_no_days() {
     assertThat(EXAMPLE.daysTo(60)).isEqualTo(Band.exactly(0));
-    assertThat(EXAMPLE.dateOf(60)).isEqualTo(EXAMPLE.lastOn());
   }
 
   @ParameterizedTest(name = "WT23 [derived]: {0} at 60 kg and 0.7 kg a day, {1} days")

@@ -72,15 +72,6 @@ class DaylightTest {
     assertThat(Daylight.noonHeight(70, LocalDate.of(2027, 12, 21))).isNegative();
   }
 
-  // 8 h at 40 lux: Directive 2008/120/EC [memory], Defra PB7950 [read]
-  @Test
-  void lamps_make_up_the_shortest_day_to_eight_hours() {
-    LocalDate shortest = LocalDate.of(2027, 12, 21);
-    assertThat(Daylight.lampHours(55, shortest)).isCloseTo(0.8, within(0.05));
-    assertThat(Daylight.lampHours(50, shortest)).isZero();
-    assertThat(Daylight.lampHours(70, shortest)).isEqualTo(8);
-  }
-
   @Test
   void refuses_a_latitude_off_the_globe() {
     for (double latitude : new double[] {90.1, -91, Double.NaN}) {

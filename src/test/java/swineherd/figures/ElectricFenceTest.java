@@ -183,14 +183,6 @@ class ElectricFenceTest {
     assertThat(energizer.splitOrClear()).as(id).isEqualTo(split);
   }
 
-  @Test
-  void output_is_six_to_seven_and_a_half_tenths_of_the_stored_energy_from_memory() {
-    Band output = ElectricFence.outputOfStored(2);
-    assertThat(output.low()).isCloseTo(1.2, within(1e-9));
-    assertThat(output.likely()).isCloseTo(1.4, within(1e-9));
-    assertThat(output.high()).isCloseTo(1.5, within(1e-9));
-  }
-
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {11, 12, 13})
   void a_heavier_pig_never_gets_a_lower_top_wire(long seed) {

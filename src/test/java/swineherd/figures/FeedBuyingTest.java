@@ -51,14 +51,6 @@ class FeedBuyingTest {
   void ec12_break_even(double delivery, double kg) {
     Offer offer = new Offer(0.60, 0.45, delivery, 500);
     assertThat(offer.breaksEvenAt()).hasValueCloseTo(kg, within(0.1));
-    assertThat(offer.worthFrom()).hasValueCloseTo(Math.max(500, kg), within(0.1));
-  }
-
-  @ParameterizedTest(
-      name = "EC13: a farm''s own account, 2008 [read]: {0} a ton in bags, {1} in bulk")
-  @CsvSource({"400, 330, 1.212", "600, 330, 1.818"})
-  void ec13_bags_over_bulk(double bag, double bulk, double ratio) {
-    assertThat(new Offer(bag, bulk, 0, 0).bagsOverBulk()).isCloseTo(ratio, within(0.001));
   }
 
   @ParameterizedTest(name = "EC14: 500 kg lasts {0} pigs {1} d, worked example [derived]")
@@ -212,7 +204,6 @@ class FeedBuyingTest {
   void bulk_that_is_dearer_never_breaks_even() {
     Offer dear = new Offer(0.45, 0.45, 0, 0);
     assertThat(dear.breaksEvenAt()).isEmpty();
-    assertThat(dear.worthFrom()).isEmpty();
   }
 
   @Test

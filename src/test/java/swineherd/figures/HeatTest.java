@@ -105,41 +105,6 @@ class HeatTest {
     assertThat(HeatStage.ofWeight(31.9, 110, false)).isEqualTo(HeatStage.DANGER);
   }
 
-  @ParameterizedTest(name = "{0}: {1} degC, {2} kg, {3} g a day, Quiniou 2000 [read]")
-  @CsvSource({"KT06, 25, 60, 2216", "KT07, 20, 80, 2820"})
-  void feed_intake(String id, double air, double weight, double grams) {
-    assertThat(Heat.intake(air, weight) * 1000).isCloseTo(grams, within(1.0));
-  }
-
-  @ParameterizedTest(name = "{0}: {1} kg at {2} degC eat {3} of what they eat at 20 [derived]")
-  @CsvSource({
-    "KT08, 80, 29, 0.756",
-    "table, 40, 12, 0.991",
-    "table, 40, 15, 1.013",
-    "table, 40, 25, 0.923",
-    "table, 60, 29, 0.789",
-    "table, 80, 25, 0.881",
-    "clipped, 80, 35, 0.756",
-    "clipped, 80, 5, 1.102"
-  })
-  void share_of_feed_still_eaten(String id, double weight, double air, double factor) {
-    assertThat(Heat.intakeFactor(air, weight, false)).isCloseTo(factor, within(0.002));
-  }
-
-  // 66 kg at 32 against 22 degC: intake down 19 % [read]; ours stops at 29, so it must lose no more
-  @Test
-  void loses_no_more_than_a_hotter_trial() {
-    double loss = 1 - Heat.intakeFactor(32, 66, false) / Heat.intakeFactor(22, 66, false);
-    assertThat(loss).isBetween(0.10, 0.25);
-  }
-
-  @Test
-  void cool_nights_halve_the_loss_and_nothing_else() {
-    assertThat(Heat.intakeFactor(29, 80, true)).isCloseTo(0.878, within(0.002));
-    assertThat(Heat.intakeFactor(15, 40, true)).isEqualTo(Heat.intakeFactor(15, 40, false));
-    assertThat(Heat.intakeFactor(12, 40, true)).isEqualTo(Heat.intakeFactor(12, 40, false));
-  }
-
   @ParameterizedTest(name = "hottest month {0} degC: {1}, judgement")
   @CsvSource({
     "15, MILD",
@@ -195,9 +160,6 @@ class HeatTest {
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> Heat.index(30, 101))
         .withMessageContaining("humidity");
-    assertThatExceptionOfType(OutsideDomainException.class).isThrownBy(() -> Heat.intake(30, 60));
-    assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> Heat.intakeFactor(25, 100, false));
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> SummerClass.of(Double.NaN));
   }

@@ -39,7 +39,6 @@ class MeatSafetyTest {
   void pork_is_cooked_to_the_published_temperatures() {
     // USDA safe minimum temperatures [read]; game as mince [judgement].
     assertThat(MeatSafety.cookToC(Meat.WHOLE_CUT)).isEqualTo(62.8);
-    assertThat(MeatSafety.holdMinutes(Meat.WHOLE_CUT)).isEqualTo(3);
     assertThat(MeatSafety.cookToC(Meat.GROUND)).isEqualTo(71.1);
     assertThat(MeatSafety.cookToC(Meat.GAME)).isEqualTo(71.1);
   }
@@ -59,24 +58,6 @@ class MeatSafetyTest {
   void freezing_counts_by_the_former_rule(
       String check, Meat meat, double celsius, double cm, double days, Freezing expected) {
     assertThat(MeatSafety.freezing(meat, celsius, cm, days)).isEqualTo(expected);
-  }
-
-  @ParameterizedTest(name = "{0}")
-  @CsvSource({
-    "SL12 (former 9 CFR 318.10) [read], -17.8, 106, ADEQUATE",
-    "SL12 (the same) [read], -17.8, 100, TOO_SHORT",
-    "a degree warmer is off the table, -16.8, 500, TOO_WARM",
-    "colder than the last row counts as that row, -60, 0.5, ADEQUATE",
-    "-25 counts as -23.3: 63 h (the same) [read], -25, 62, TOO_SHORT",
-  })
-  void freezing_counts_at_the_centre(
-      String check, double celsius, double hours, Freezing expected) {
-    assertThat(MeatSafety.freezingAtCentre(Meat.WHOLE_CUT, celsius, hours)).isEqualTo(expected);
-  }
-
-  @Test
-  void wild_boar_is_refused_at_the_centre_too() {
-    assertThat(MeatSafety.freezingAtCentre(Meat.GAME, -40, 1000)).isEqualTo(Freezing.NOT_ACCEPTED);
   }
 
   @Test

@@ -74,15 +74,6 @@ class NutrientsTest {
     assertThat(Nutrients.nitrogen(fed, 16, 102)).isBetween(measured, 5.4);
   }
 
-  @Test
-  void the_default_lies_within_the_published_tables() {
-    // measured in Belgium 3.4 [read]; balance of a usual diet 5.4 [derived]; ASABE 4.5 and 0.77
-    // [memory]
-    assertThat(Nutrients.defaultNitrogen().likely()).isBetween(3.4, 5.4);
-    assertThat(Nutrients.defaultNitrogen().low()).isLessThanOrEqualTo(3.4);
-    assertThat(Nutrients.defaultPhosphorus().likely()).isBetween(0.77, 1.01);
-  }
-
   @ParameterizedTest(name = "{0} kg/ha, near water {1}: {2} (170: 91/676/EEC [read]; judgement)")
   @CsvSource({
     "170, false, GREEN",
@@ -94,12 +85,6 @@ class NutrientsTest {
   })
   void a_load_has_a_limit(double load, boolean nearWater, Signal signal) {
     assertThat(Nutrients.signal(load, nearWater)).isEqualTo(signal);
-  }
-
-  @Test
-  void phosphorus_can_be_what_limits() {
-    // 44 kg/ha, as quoted for organic farms in the Netherlands [read]
-    assertThat(Nutrients.areaForPhosphorus(4.4)).isCloseTo(1000, within(1e-9));
   }
 
   @Test

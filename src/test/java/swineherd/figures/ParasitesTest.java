@@ -122,12 +122,6 @@ class ParasitesTest {
   }
 
   @Test
-  void p05_whipworm_eggs_take_62_to_90_weeks_on_pasture() {
-    // Research in Veterinary Science 26, 1979, plots in the south of England [read].
-    assertThat(Parasites.infective("whipworm")).hasValue(new DayRange(62 * 7, 90 * 7));
-  }
-
-  @Test
   void an_impossible_area_is_refused() {
     Keeping odd = new Keeping(-1.0, Ground.MOVED_PASTURE, 365.0, null, null, 10.0, false, false);
     assertThatThrownBy(() -> Parasites.nextTest(odd)).isInstanceOf(OutsideDomainException.class);

@@ -31,7 +31,6 @@ class PastureTest {
   @Test
   void the_stocking_that_kept_its_grass_was_270_m2_for_each_pig() {
     Stocking best = Stocking.published("bermudagrass");
-    assertThat(best.leastAreaEach()).isCloseTo(270, within(1.0));
     assertThat(Pasture.perAcre(best.high())).isCloseTo(15.0, within(0.1));
   }
 
@@ -65,23 +64,6 @@ class PastureTest {
     assertThat(Dimension.AREA.fromBase(area, "ac")).isCloseTo(0.267, within(0.001));
   }
 
-  @ParameterizedTest(name = "PA06: rest {0} d, stay {1} d: {2} paddocks [derived]")
-  @CsvSource({"60, 7, 10", "30, 3, 11", "90, 7, 14"})
-  void paddocks_cover_the_rest_and_the_one_in_use(double rest, double stay, int paddocks) {
-    Pasture.Rotation rotation = Pasture.rotation(4, TRIAL_PIG, stay, rest, 1, Soil.LOAM);
-    assertThat(rotation.paddocks()).isEqualTo(paddocks);
-  }
-
-  // PA07 [derived]: ten of these, 756 m2, last 70 days at one pass
-  @Test
-  void a_paddock_for_four_pigs_and_a_week_is_75_m2() {
-    Pasture.Rotation rotation = Pasture.rotation(4, TRIAL_PIG, 7, 60, 1, Soil.LOAM);
-    assertThat(rotation.areaOfOne()).isCloseTo(75.6, within(0.1));
-    assertThat(rotation.area()).isCloseTo(756, within(1.0));
-    assertThat(Pasture.rotation(4, TRIAL_PIG, 7, 60, 2, Soil.LOAM).areaOfOne())
-        .isCloseTo(151.2, within(0.2));
-  }
-
   @Test
   void ground_is_bare_on_the_day_its_load_reaches_the_red_line() {
     // judgement: 0.75 pig-days per m2, so 400 m2 last four pigs 75 days
@@ -90,14 +72,6 @@ class PastureTest {
         .isCloseTo(37.5, within(1e-9));
     assertThat(Pasture.daysUntilBare(4, TRIAL_PIG / 2, 400, Soil.LOAM))
         .isCloseTo(150, within(1e-9));
-  }
-
-  @ParameterizedTest(name = "{0}: {1} kg on US pasture, {2} to {3} pigs/acre, BU-07736 [read]")
-  @CsvSource({"PA09, 30, 15, 30", "PA10, 60, 10, 20"})
-  void extension_gives_heavier_pigs_more_ground(String id, double weight, double low, double high) {
-    Stocking advised = Pasture.extensionAdvice(weight);
-    assertThat(Pasture.perAcre(advised.low())).isCloseTo(low, within(1e-9));
-    assertThat(Pasture.perAcre(advised.high())).isCloseTo(high, within(1e-9));
   }
 
   // common practice, no source: US bare minimum of 50 sq ft; judgement: 10, 25, 50 m2
@@ -128,10 +102,6 @@ class PastureTest {
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> Pasture.pigDays(0, 100, 60));
     assertThatExceptionOfType(OutsideDomainException.class).isThrownBy(() -> Pasture.load(100, 0));
-    assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> Pasture.extensionAdvice(5));
-    assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> Pasture.rotation(4, 60, 0, 60, 1, Soil.LOAM));
     assertThatExceptionOfType(OutsideDomainException.class).isThrownBy(() -> Pasture.treeRadius(2));
   }
 

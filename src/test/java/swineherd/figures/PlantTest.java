@@ -34,14 +34,6 @@ class PlantTest {
     assertThat(plant("bracken").exposure(7.0 * weeks)).isEqualTo(signal);
   }
 
-  // MV03: at least 15 days off bracken before slaughter, United Kingdom [read]
-  @Test
-  void pigs_off_bracken_wait_15_days_for_slaughter() {
-    assertThat(plant("bracken").slaughterFrom(LocalDate.of(2027, 9, 1)))
-        .contains(LocalDate.of(2027, 9, 16));
-    assertThat(plant("yew").slaughterFrom(LocalDate.of(2027, 9, 1))).isEmpty();
-  }
-
   @ParameterizedTest(name = "{0} is grade {1} ({2})")
   @CsvSource({
     "yew, A, Washington State University selected poisonous plants [read]",

@@ -209,13 +209,6 @@ class SpaceTest {
     assertThat(BodySize.shoulderWidth(weight)).isCloseTo(width, within(tolerance));
   }
 
-  @ParameterizedTest(name = "{0}: shoulder of {1} kg at {2} cm, Transl. Anim. Sci. 1:1 table 4")
-  @CsvSource({"SP27, 125, 73.8, 0.2", "TR11, 14, 35.8, 0.1", "TR11, 110, 70.8, 0.1"})
-  void a_level_drinker_stands_at_shoulder_height(
-      String id, double weight, double height, double tolerance) {
-    assertThat(100 * BodySize.shoulderHeight(weight)).isCloseTo(height, within(tolerance));
-  }
-
   @ParameterizedTest(name = "PF02: {0} kg, {1} cm [judgement: 0.8 of the shoulders]")
   @CsvSource({"12, 11.6", "20, 13.8"})
   void a_gap_holds_a_pig_that_is_wider(double weight, double gap) {

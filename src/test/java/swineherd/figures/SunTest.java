@@ -5,14 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import swineherd.figures.Sun.Season;
 import swineherd.figures.Sun.Skin;
 import swineherd.figures.Sun.SunNeed;
 import swineherd.figures.Sun.UvBand;
@@ -54,44 +52,6 @@ class SunTest {
           .as(days[i])
           .isCloseTo(expected[i], within(0.06));
     }
-  }
-
-  @ParameterizedTest(name = "{0} degrees: {1} to {2} [derived]")
-  @CsvSource({
-    "40, --02-11, --10-29",
-    "45, --02-26, --10-15",
-    "50, --03-11, --10-02",
-    "55, --03-23, --09-19",
-    "60, --04-05, --09-07"
-  })
-  void strong_sun_begins_and_ends(double latitude, String first, String last) {
-    Season season = Sun.strongSeason(latitude).orElseThrow();
-    assertThat(dayOf(season.first())).isCloseTo(dayOf(MonthDay.parse(first)), within(1));
-    assertThat(dayOf(season.last())).isCloseTo(dayOf(MonthDay.parse(last)), within(1));
-    assertThat(season.allYear()).isFalse();
-    assertThat(season.contains(LocalDate.of(2027, 6, 21))).isTrue();
-    assertThat(season.contains(LocalDate.of(2027, 12, 21))).isFalse();
-  }
-
-  private static int dayOf(MonthDay day) {
-    return day.atYear(2027).getDayOfYear();
-  }
-
-  @Test
-  void strong_sun_in_the_south_runs_over_the_end_of_the_year() {
-    Season season = Sun.strongSeason(-45).orElseThrow();
-    assertThat(season.last()).isLessThan(season.first());
-    assertThat(season.contains(LocalDate.of(2027, 12, 31))).isTrue();
-    assertThat(season.contains(LocalDate.of(2028, 1, 1))).isTrue();
-    assertThat(season.contains(LocalDate.of(2027, 6, 21))).isFalse();
-  }
-
-  @Test
-  void strong_sun_is_all_year_in_the_tropics_and_never_at_the_pole() {
-    assertThat(Sun.strongSeason(30)).hasValueSatisfying(s -> assertThat(s.allYear()).isTrue());
-    assertThat(Sun.strongSeason(0)).hasValueSatisfying(s -> assertThat(s.allYear()).isTrue());
-    assertThat(Sun.strongSeason(90)).isEmpty();
-    assertThat(Sun.strongSeason(-85)).isEmpty();
   }
 
   // WHO: 0-2 low, 3-5 moderate, 6-7 high, 8-10 very high, 11 and over extreme [read]

@@ -210,25 +210,6 @@ class TaintTest {
     assertThat(Table.named("taint-days").row(key).number("days")).isEqualTo(days);
   }
 
-  @Test
-  void the_vaccine_windows_fit_between_birth_and_slaughter() {
-    // T13 [derived]: born 1 March, slaughter at 28 weeks, 13 September.
-    var plan = Taint.vaccinePlan(BORN, LocalDate.of(2025, 9, 13)).orElseThrow();
-    assertThat(plan.firstFrom()).isEqualTo(LocalDate.of(2025, 4, 26));
-    assertThat(plan.secondFrom()).isEqualTo(LocalDate.of(2025, 8, 2));
-    assertThat(plan.secondBy()).isEqualTo(LocalDate.of(2025, 8, 16));
-    assertThat(plan.firstBy()).isEqualTo(LocalDate.of(2025, 7, 19));
-  }
-
-  @Test
-  void there_is_no_vaccine_plan_before_112_days_of_age() {
-    // 56 days of age + 28 between + 28 before slaughter [derived].
-    assertThat(Taint.vaccinePlan(BORN, BORN.plusDays(111))).isEmpty();
-    var tight = Taint.vaccinePlan(BORN, BORN.plusDays(112)).orElseThrow();
-    assertThat(tight.firstFrom()).isEqualTo(tight.firstBy());
-    assertThat(tight.secondFrom()).isEqualTo(tight.secondBy());
-  }
-
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "as the label says,            60, 30, 35, AS_LABELLED",

@@ -117,14 +117,6 @@ class WarmthTest {
     assertThat(Warmth.extraFeed(70, 8).likely()).isCloseTo(0.31, within(0.01));
   }
 
-  // KL16 [derived]; the other two are the middles of the NRC's classes
-  @ParameterizedTest(name = "{0}: smooth form, {1} kg, {2} g")
-  @CsvSource({"KL16, 80, 40.1", "class middle, 42.5, 25.0", "20 kg, 20, 14.2"})
-  void the_smooth_form_runs_through_the_middle_of_the_classes(
-      String id, double weight, double grams) {
-    assertThat(Warmth.extraFeedPerDegreeSmooth(weight) * 1000).isCloseTo(grams, within(0.1));
-  }
-
   // At 40 kg: 11 g from the heat measured by Verstegen and van der Hel 1974 [read, at 13 MJ/kg];
   // 18.1 and 45.5 g over 20 to 100 kg in the trials on slats and straw [read]; 0.016 W^0.75 MJ in
   // Whittemore [memory]. The highest is that of the heavy pigs.

@@ -133,14 +133,6 @@ class WaterTest {
   }
 
   @Test
-  void sulfate_past_the_limit_for_pigs_is_told_apart() {
-    // 1000 mg/L, NRC 2012 by way of Kansas State University [read]
-    assertThat(Water.pastPigLimit("sulfate", 1000)).isFalse();
-    assertThat(Water.pastPigLimit("sulfate", 1200)).isTrue();
-    assertThat(Water.pastPigLimit("ph", 9)).isFalse();
-  }
-
-  @Test
   void nitrate_limits_agree_as_nitrogen_and_as_nitrate() {
     // 1 mg nitrate-N is 62.004 / 14.007 = 4.427 mg nitrate: arithmetic of atomic weights
     assertThat(100 * 62.004 / 14.007).isCloseTo(443, within(1.0));

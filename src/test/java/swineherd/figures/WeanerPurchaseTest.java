@@ -9,7 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import swineherd.figures.WeanerPurchase.Offer;
 import swineherd.figures.WeanerPurchase.Price;
-import swineherd.rulebook.Table;
 
 class WeanerPurchaseTest {
   private static final GrowthClass MODERN = GrowthClass.named("modern-cross");
@@ -60,13 +59,6 @@ class WeanerPurchaseTest {
     assertThat(WeanerPurchase.offer(4, 20, MODERN)).isEqualTo(Offer.TOO_YOUNG);
   }
 
-  /** One smallholders' page and one handbook [read] say at least two, never one. */
-  @ParameterizedTest(name = "BU02: {0} planned, too few: {1}")
-  @CsvSource({"1, true", "2, false", "5, false"})
-  void one_pig_is_too_few(int pigs, boolean tooFew) {
-    assertThat(WeanerPurchase.tooFew(pigs)).isEqualTo(tooFew);
-  }
-
   /** Shares of cash cost in published budgets; the limits of 15, 25 and 30 % are our judgement. */
   @ParameterizedTest(name = "{0} of {1} is {2} ({3})")
   @CsvSource({
@@ -82,22 +74,11 @@ class WeanerPurchaseTest {
     assertThat(WeanerPurchase.price(price, cost)).as(source).isEqualTo(judged);
   }
 
-  /** The published shares are rounded and add up to 99.9 %. */
-  @Test
-  void BU01_most_fights_are_over_after_two_days_mixing_fights_study_read() {
-    assertThat(WeanerPurchase.fightsToCome(0)).isCloseTo(99.9, within(0.05));
-    assertThat(WeanerPurchase.fightsToCome(2)).isCloseTo(8.6 + 4.4 + 1.1, within(0.05));
-    assertThat(WeanerPurchase.fightsToCome(5)).isZero();
-    assertThat(Table.named("mixing-fights").rows()).hasSize(5);
-  }
-
   @Test
   void figures_outside_what_they_hold_for_are_refused() {
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> WeanerPurchase.offer(-1, 10, MODERN));
     assertThatExceptionOfType(OutsideDomainException.class)
         .isThrownBy(() -> WeanerPurchase.price(120, 100));
-    assertThatExceptionOfType(OutsideDomainException.class)
-        .isThrownBy(() -> WeanerPurchase.fightsToCome(6));
   }
 }

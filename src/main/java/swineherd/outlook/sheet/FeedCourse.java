@@ -35,7 +35,7 @@ final class FeedCourse {
    * @throws OutsideDomainException if the weights are beyond what the intake curves hold
    */
   static FeedCourse of(Course course, Group group, Feed feed, LocalDate last) {
-    Feeding feeding = feeding(course, group, feed, course.housed());
+    Feeding feeding = DailyFeed.feeding(course.growthClass().key(), group, feed, course.housed());
     LocalDate from = course.arrives();
     int days = (int) Math.max(0, last.toEpochDay() - from.toEpochDay());
     double[] mornings =
@@ -52,15 +52,7 @@ final class FeedCourse {
     return weight.likely();
   }
 
-  /**
-   * How they are fed, from what was said; what was not is as the course takes it.
-   *
-   * @param housed whether to reckon what they eat in a house, without what outdoors adds
-   */
-  static Feeding feeding(Course course, Group group, Feed feed, boolean housed) {
-    return DailyFeed.feeding(course.growthClass().key(), group, feed, housed);
-  }
-
+  /** How they are fed; see {@link DailyFeed#feeding}. */
   Feeding feeding() {
     return feeding;
   }

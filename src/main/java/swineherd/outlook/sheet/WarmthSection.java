@@ -16,6 +16,7 @@ import swineherd.figures.Warmth;
 import swineherd.figures.WinterClass;
 import swineherd.outlook.Climate;
 import swineherd.outlook.Course;
+import swineherd.outlook.DailyFeed;
 import swineherd.outlook.sheet.PenPigs.Moment;
 import swineherd.setup.Shelter;
 import swineherd.units.Dimension;
@@ -205,8 +206,11 @@ final class WarmthSection {
 
   private static double ration(Moment moment) {
     Pigs pigs = moment.present().get(0).pigs();
-    return FeedCourse.feeding(
-            pigs.course(), pigs.group(), pigs.setup().feed(), pigs.course().housed())
+    return DailyFeed.feeding(
+            pigs.course().growthClass().key(),
+            pigs.group(),
+            pigs.setup().feed(),
+            pigs.course().housed())
         .given(moment.lightest());
   }
 

@@ -9,6 +9,7 @@ import swineherd.figures.Feeding;
 import swineherd.figures.Heat;
 import swineherd.figures.Water;
 import swineherd.outlook.Climate;
+import swineherd.outlook.DailyFeed;
 import swineherd.outlook.sheet.PenPigs.Moment;
 import swineherd.units.Dimension;
 
@@ -71,7 +72,9 @@ final class WaterSection {
   /** The published need goes by the feed that housed pigs eat; what outdoors adds is not in it. */
   private static double each(PenPigs.Present present, double air) {
     Pigs pigs = present.pigs();
-    Feeding housed = FeedCourse.feeding(pigs.course(), pigs.group(), pigs.setup().feed(), true);
+    Feeding housed =
+        DailyFeed.feeding(
+            pigs.course().growthClass().key(), pigs.group(), pigs.setup().feed(), true);
     return Water.need(present.kg(), housed.eaten(present.kg()), air);
   }
 
