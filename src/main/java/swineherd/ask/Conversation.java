@@ -10,8 +10,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Supplier;
+import swineherd.figures.Hemisphere;
+import swineherd.outlook.Climate;
 import swineherd.rulebook.Question;
-import swineherd.setup.Country;
 import swineherd.setup.Group;
 import swineherd.setup.Pen;
 import swineherd.setup.Place;
@@ -477,14 +478,10 @@ public final class Conversation {
 
   /** Whether the place lies south of the equator; null if that is not known. */
   private static Boolean south(Place place) {
-    if (place.latitude() != null) {
-      return place.latitude() < 0;
-    }
-    Country country = place.country();
-    if (country == null || country == Country.ELSEWHERE) {
-      return null;
-    }
-    return country == Country.AUSTRALIA || country == Country.NEW_ZEALAND;
+    return new Climate(place)
+        .hemisphereSaid()
+        .map(hemisphere -> hemisphere == Hemisphere.SOUTH)
+        .orElse(null);
   }
 
   /** The names among which a question lets choose; empty if it is not about a name. */

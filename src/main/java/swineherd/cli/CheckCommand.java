@@ -1,7 +1,5 @@
 package swineherd.cli;
 
-import java.io.PrintWriter;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,12 +42,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private RulesOption ownRules;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  @Mixin private Output output;
 
   @Option(names = "--all", description = "Also list what is already in order.")
   private boolean all;
@@ -74,33 +67,27 @@ final class CheckCommand implements Callable<Integer> {
     SetupFile setup = argument.read();
     KnowledgeBase rules = ownRules.read();
     Checklist checklist = Advisor.advise(setup, rules);
-    PrintWriter out = spec.commandLine().getOut();
-    if (format == Format.text) {
-      TextReport report = new TextReport(checklist, all, showRank, Style::bold);
-      if (onlyMatters) {
-        out.print(report.renderMatters(Matters.withPairs(checklist, rules, PATIENCE)));
-      } else {
-        out.print(report.render());
-        out.flush(); // the keeper reads while the answers are tried out
-        out.print(report.renderOpen(Matters.first(checklist, rules, MOMENT, FIRST)));
-      }
-    } else {
-      Matters.Tried tried =
-          onlyMatters
-              ? Matters.withPairs(checklist, rules, PATIENCE)
-              : format == Format.json
-                  ? Matters.of(checklist, rules, PATIENCE)
-                  : Matters.first(checklist, rules, MOMENT, FIRST);
-      List<Matters.Matter> matters = tried.all();
-      out.print(
-          format == Format.json
-              ? new JsonReport(checklist, matters).render()
-              : new MarkdownReport(checklist, matters, all, showRank).render());
+    TextReport text = new TextReport(checklist, all, showRank, Style::bold);
+    if (output.format() == Format.text && !onlyMatters) {
+      output.print(text.render()); // the keeper reads while the answers are tried out
     }
-    out.flush();
+    Matters.Tried tried = tryOut(checklist, rules);
+    output.print(
+        () -> onlyMatters ? text.renderMatters(tried) : text.renderOpen(tried),
+        () -> new JsonReport(checklist, tried.all()).render(),
+        () -> new MarkdownReport(checklist, tried.all(), all, showRank).render());
     if (record) {
       Recording.record(spec, argument.file(), setup.setup().checkOn());
     }
     return 0;
+  }
+
+  private Matters.Tried tryOut(Checklist checklist, KnowledgeBase rules) {
+    if (onlyMatters) {
+      return Matters.withPairs(checklist, rules, PATIENCE);
+    }
+    return output.format() == Format.json
+        ? Matters.of(checklist, rules, PATIENCE)
+        : Matters.first(checklist, rules, MOMENT, FIRST);
   }
 }

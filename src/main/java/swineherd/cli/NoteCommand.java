@@ -5,8 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -23,12 +21,8 @@ import swineherd.advice.Checklist;
 import swineherd.advice.KnowledgeBase;
 import swineherd.compare.Comparison;
 import swineherd.report.NoteReport;
-import swineherd.rulebook.Question;
 import swineherd.rulebook.Rulebook;
 import swineherd.setup.BadSetupException;
-import swineherd.setup.DiaryEntry;
-import swineherd.setup.Group;
-import swineherd.setup.Pen;
 import swineherd.setup.Problem;
 import swineherd.setup.SafeFile;
 import swineherd.setup.Setup;
@@ -82,9 +76,15 @@ final class NoteCommand implements Callable<Integer> {
   private String on;
 
   @Option(
+      names = "--pig",
+      paramLabel = "TAG",
+      description = "treated: which of the group, if not all; once for each treated pig.")
+  private String pig;
+
+  @Option(
       names = "--active",
       paramLabel = "WORD",
-      description = "treated: the active ingredient, as the pack names it.")
+      description = "treated: the active ingredient, as the pack names it; no amount.")
   private String active;
 
   @Option(
@@ -130,8 +130,6 @@ final class NoteCommand implements Callable<Integer> {
 
   @Mixin private RulesOption rules;
 
-  private final Map<String, String> entry = new LinkedHashMap<>();
-
   @Override
   public Integer call() {
     if (path.toString().equals("-")) {
@@ -143,14 +141,14 @@ final class NoteCommand implements Callable<Integer> {
     KnowledgeBase knowledge = rules.read();
     LocalDate day = day(today);
     Checklist list = Advisor.advise(before, knowledge);
-    fill(before.setup(), list, day);
+    Map<String, String> entry = entry(before.setup(), list, day);
     SetupText text = SetupText.of(path.toString(), file.text()).append("diary", entry);
     SetupFile after;
     try {
       after = text.read(today);
-      mustBeKnown(knowledge);
+      mustBeKnown(entry.get("item"), knowledge);
     } catch (BadSetupException e) {
-      tell(e, before.setup());
+      tell(e, day, before.setup().checkOn());
       return CommandLine.ExitCode.USAGE;
     }
     Comparison comparison = Comparison.between(list, Advisor.advise(after, knowledge));
@@ -181,135 +179,30 @@ final class NoteCommand implements Callable<Integer> {
     }
   }
 
-  private void fill(Setup setup, Checklist list, LocalDate day) {
-    Question question = Rulebook.questions().get("diary.did");
-    DiaryEntry.Did did = null;
-    for (DiaryEntry.Did known : DiaryEntry.Did.values()) {
-      if (known.name().replace('_', '-').equalsIgnoreCase(what)) {
-        did = known;
-      }
-    }
-    if (did == null) {
-      throw wrong(
-          "\""
-              + what
-              + "\" is nothing that can be noted; one of: "
-              + String.join(", ", question.choices().keySet())
-              + ".");
-    }
-    entry.put("on", day.toString());
-    entry.put("did", what.toLowerCase(java.util.Locale.ROOT));
-    if (did == DiaryEntry.Did.DONE) {
-      done(setup, list);
+  private Map<String, String> entry(Setup setup, Checklist list, LocalDate day) {
+    NewEntry entry = new NewEntry(setup, new Refusal(spec));
+    entry.on(day);
+    entry.did(what);
+    if (entry.isDone()) {
+      entry.item(words, list);
     } else {
-      String rest = group(setup);
-      switch (did) {
-        case WEIGHED, TAPED -> {
-          if (girth == null) {
-            entry.put("weight", needed(rest, "the weight, such as 45 lb"));
-          } else if (!rest.isEmpty()) {
-            throw wrong("Give the weight or the girth, not both.");
-          }
-        }
-        case MOVED -> {
-          List<String> pens = setup.pens().stream().map(Pen::name).toList();
-          mustBeThere(spec, "pen", needed(rest, "the pen they were moved to"), pens);
-          entry.put("pen", rest);
-        }
-        case DIED, TREATED -> {
-          if (!rest.isEmpty()) {
-            throw wrong("\"" + rest + "\" is no group; " + groups(setup) + ".");
-          }
-        }
-        default -> entry.put("note", needed(rest, "words"));
-      }
+      entry.words(words, girth != null);
     }
-    put("active", active);
-    put("route", route);
-    put("withdrawal", withdrawal);
-    put("vetWithdrawal", vetWithdrawal);
-    put("offLabel", offLabel ? "yes" : null);
-    put("girth", girth);
-    put("length", length);
-    put("count", count);
-    if (remark != null) {
-      entry.merge("note", remark, (a, b) -> a + "; " + b);
-    }
-  }
-
-  private void put(String name, String said) {
-    if (said != null) {
-      entry.put(name, said);
-    }
-  }
-
-  private String needed(String rest, String what) {
-    if (rest.isBlank()) {
-      throw wrong("Say " + what + ".");
-    }
-    return rest;
-  }
-
-  /** Takes the group from the front of the words; it may be left out if there is only one. */
-  private String group(Setup setup) {
-    for (int n = words.size(); n > 0; n--) {
-      String name = String.join(" ", words.subList(0, n));
-      for (Group group : setup.pigs()) {
-        if (group.name().equalsIgnoreCase(name)) {
-          entry.put("pigs", group.name());
-          return String.join(" ", words.subList(n, words.size()));
-        }
-      }
-    }
-    String all = String.join(" ", words);
-    if (setup.pigs().size() != 1) {
-      String first = words.isEmpty() ? "" : "\"" + words.get(0) + "\" is no group; ";
-      throw wrong((first + "say which pigs; " + groups(setup)) + ".");
-    }
-    entry.put("pigs", setup.pigs().get(0).name());
-    return all;
-  }
-
-  private static String groups(Setup setup) {
-    return setup.pigs().isEmpty()
-        ? "there are no groups in the file"
-        : "one of: " + String.join(", ", setup.pigs().stream().map(Group::name).toList());
-  }
-
-  /** The item, and whom it was done for; that may be left out if it is on the list once. */
-  private void done(Setup setup, Checklist list) {
-    if (words.isEmpty()) {
-      throw wrong("Say which item; check --show-rank shows the id of each.");
-    }
-    String item = words.get(0);
-    entry.put("item", item);
-    String about = String.join(" ", words.subList(1, words.size()));
-    if (about.isEmpty()) {
-      List<String> all =
-          list.items().stream()
-              .filter(i -> i.id().equals(item))
-              .map(i -> i.advice().about())
-              .distinct()
-              .toList();
-      if (all.size() > 1) {
-        throw wrong(item + " is on the list for " + String.join(", ", all) + "; say for which.");
-      }
-      about = all.isEmpty() ? "" : all.get(0);
-    }
-    if (setup.group(about).isPresent()) {
-      entry.put("pigs", about);
-    } else if (setup.pen(about).isPresent()) {
-      entry.put("pen", about);
-    } else if (!about.isEmpty() && words.size() > 1) {
-      List<String> names = new ArrayList<>(setup.pigs().stream().map(Group::name).toList());
-      setup.pens().forEach(pen -> names.add(pen.name()));
-      mustBeThere(spec, "group or pen", about, names);
-    }
+    entry.put("pig", pig);
+    entry.put("active", active);
+    entry.put("route", route);
+    entry.put("withdrawal", withdrawal);
+    entry.put("vetWithdrawal", vetWithdrawal);
+    entry.put("offLabel", offLabel ? "yes" : null);
+    entry.put("girth", girth);
+    entry.put("length", length);
+    entry.put("count", count);
+    entry.remark(remark);
+    return entry.answers();
   }
 
   /** The reader lets items of topics that are not ours pass: they may be of rules of one's own. */
-  private void mustBeKnown(KnowledgeBase knowledge) {
-    String item = entry.get("item");
+  private void mustBeKnown(String item, KnowledgeBase knowledge) {
     if (item != null
         && !knowledge.knows(item)
         && Rulebook.cards().values().stream().noneMatch(c -> c.formerly().contains(item))) {
@@ -318,13 +211,13 @@ final class NoteCommand implements Callable<Integer> {
   }
 
   /** What is wrong with the entry; it has no place in the file yet. */
-  private void tell(BadSetupException bad, Setup setup) {
+  private void tell(BadSetupException bad, LocalDate day, LocalDate checkOn) {
     PrintWriter err = spec.commandLine().getErr();
     err.println("Nothing was written.");
     for (Problem problem : bad.problems()) {
       String name = problem.path().substring(problem.path().lastIndexOf('.') + 1);
       String accepted = problem.accepted() == null ? "" : "; " + problem.accepted();
-      if (name.equals("on") && entry.get("on").compareTo(setup.checkOn().toString()) > 0) {
+      if (name.equals("on") && day.isAfter(checkOn)) {
         accepted =
             "; the file has checkOn, so give an earlier day with --on, or change checkOn there";
       }
@@ -332,20 +225,7 @@ final class NoteCommand implements Callable<Integer> {
     }
   }
 
-  static void mustBeThere(CommandSpec spec, String what, String name, List<String> names) {
-    if (!names.contains(name)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "No "
-              + what
-              + " is called \""
-              + name
-              + "\"; "
-              + (names.isEmpty() ? "there is none." : "one of: " + String.join(", ", names) + "."));
-    }
-  }
-
   private ParameterException wrong(String message) {
-    return new ParameterException(spec.commandLine(), message);
+    return new Refusal(spec).because(message);
   }
 }

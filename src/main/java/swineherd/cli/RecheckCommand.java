@@ -18,14 +18,17 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import swineherd.compare.Comparison;
+import swineherd.report.Lines;
 import swineherd.report.RecheckReport;
 import swineherd.setup.CheckJournal;
+import swineherd.setup.DiaryEntry;
 import swineherd.setup.Group;
 import swineherd.setup.SafeFile;
 import swineherd.setup.Setup;
 import swineherd.setup.SetupFile;
 import swineherd.setup.SetupReader;
 import swineherd.setup.SetupText;
+import swineherd.units.Dates;
 
 /** Shows what has changed since an earlier check, or what a move of pigs would change. */
 @Command(
@@ -63,12 +66,7 @@ final class RecheckCommand implements Callable<Integer> {
 
   @Mixin private RulesOption rules;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  @Mixin private Output output;
 
   @Override
   public Integer call() throws IOException {
@@ -106,23 +104,25 @@ final class RecheckCommand implements Callable<Integer> {
     }
     if (last.isEmpty()) {
       Recording.record(spec, journal, new CheckJournal.Check(day, text));
-      String first =
-          "No check of it was recorded yet. This one is; recheck compares with it from now on.";
-      spec.commandLine()
-          .getOut()
-          .println(
-              format == Format.json
-                  ? "{\"on\": \"" + day + "\", \"recorded\": true, \"firstCheck\": true}"
-                  : first);
-      spec.commandLine().getOut().flush();
+      first(day);
       return 0;
     }
     CheckJournal.Check check = last.get();
     SetupFile then = SetupReader.read(file.toString(), check.text(), check.checkedOn());
     print(Comparison.of(asOf(then, check.checkedOn()), now, rules.read()), null);
-    spec.commandLine().getOut().flush();
     Recording.record(spec, journal, new CheckJournal.Check(day, text));
     return 0;
+  }
+
+  private void first(LocalDate day) {
+    String words =
+        "No check of it was recorded yet. This one is; recheck compares with it from now on.";
+    output.print(
+        switch (output.format()) {
+          case text -> new Lines().add("", words).toString();
+          case markdown -> "# Checked " + Dates.words(day) + "\n\n" + words + "\n";
+          case json -> "{\"on\": \"" + day + "\", \"recorded\": true, \"firstCheck\": true}\n";
+        });
   }
 
   private int supposed(Path file) {
@@ -135,14 +135,15 @@ final class RecheckCommand implements Callable<Integer> {
       Setup setup = before.setup();
       String group = parts.length == 2 ? parts[0].strip() : only(setup);
       String pen = parts[parts.length - 1].strip();
-      NoteCommand.mustBeThere(
-          spec, "group", group, setup.pigs().stream().map(Group::name).toList());
-      NoteCommand.mustBeThere(spec, "pen", pen, setup.pens().stream().map(p -> p.name()).toList());
+      Refusal refusal = new Refusal(spec);
+      refusal.unlessOneOf("group", group, setup.pigs().stream().map(Group::name).toList());
+      refusal.unlessOneOf("pen", pen, setup.pens().stream().map(p -> p.name()).toList());
       Map<String, String> entry = new LinkedHashMap<>();
       entry.put("on", setup.checkOn().toString());
       entry.put("pigs", group);
       entry.put("did", "moved");
       entry.put("pen", pen);
+      entry.put("note", DiaryEntry.PLANNED);
       moved = moved.append("diary", entry);
       words += (words.isEmpty() ? "" : " and ") + group + " move to " + pen;
     }
@@ -161,14 +162,7 @@ final class RecheckCommand implements Callable<Integer> {
 
   private void print(Comparison comparison, String supposed) {
     RecheckReport report = new RecheckReport(comparison, supposed, Style::bold);
-    PrintWriter out = spec.commandLine().getOut();
-    out.print(
-        switch (format) {
-          case text -> report.text();
-          case json -> report.json();
-          case markdown -> report.markdown();
-        });
-    out.flush();
+    output.print(report::text, report::json, report::markdown);
   }
 
   /** The text of a file that can be read as a setup. */

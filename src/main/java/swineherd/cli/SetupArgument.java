@@ -29,11 +29,6 @@ final class SetupArgument {
     return on == null ? LocalDate.now(ZoneId.systemDefault()) : on;
   }
 
-  /** Whether a day was asked for. */
-  boolean onGiven() {
-    return on != null;
-  }
-
   /**
    * The setup, read.
    *

@@ -13,8 +13,6 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import swineherd.advice.Advisor;
-import swineherd.rulebook.RulebookException;
-import swineherd.setup.BadSetupException;
 import swineherd.units.Dates;
 import swineherd.units.UnreadableException;
 
@@ -58,29 +56,28 @@ public final class Swineherd implements Runnable {
       Advisor.prepare();
     }
     CommandLine line = commandLine();
-    int code = line.execute(args);
+    int code = run(line, args);
     line.getOut().flush();
     line.getErr().flush();
     System.exit(code);
+  }
+
+  /**
+   * Runs a command; what picocli does not catch, such as a class that is not there, is told too.
+   */
+  private static int run(CommandLine line, String... args) {
+    try {
+      return line.execute(args);
+    } catch (Error e) {
+      return Faults.tell(e, line.getErr());
+    }
   }
 
   /** The command line, with errors told in a line each and no stack traces. */
   static CommandLine commandLine() {
     CommandLine line = new CommandLine(new Swineherd());
     line.setExecutionExceptionHandler(
-        (exception, command, parsed) -> {
-          if (exception instanceof BadSetupException bad) {
-            bad.problems().forEach(p -> command.getErr().println(p.at(bad.file())));
-            return CommandLine.ExitCode.USAGE;
-          }
-          if (exception instanceof RulebookException bad) {
-            bad.faults().forEach(command.getErr()::println);
-            return CommandLine.ExitCode.USAGE;
-          }
-          command.getErr().println("Something went wrong that should not: " + exception);
-          command.getErr().println("Please report it, with the file that led to it.");
-          return CommandLine.ExitCode.SOFTWARE;
-        });
+        (exception, command, parsed) -> Faults.tell(exception, command.getErr()));
     line.setParameterExceptionHandler(
         (exception, args) -> {
           CommandLine command = exception.getCommandLine();

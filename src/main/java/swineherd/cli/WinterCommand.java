@@ -1,12 +1,8 @@
 package swineherd.cli;
 
-import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import swineherd.advice.Advisor;
 import swineherd.report.WinterReport;
 
@@ -19,30 +15,16 @@ import swineherd.report.WinterReport;
         "The winter side of the checklist, by date. Say when the first hard frost comes and how"
             + " cold the nights get, or the hardiness zone.")
 final class WinterCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @Mixin private SetupArgument argument;
 
   @Mixin private RulesOption ownRules;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  @Mixin private Output output;
 
   @Override
   public Integer call() {
     WinterReport report = new WinterReport(Advisor.advise(argument.read(), ownRules.read()));
-    PrintWriter out = spec.commandLine().getOut();
-    out.print(
-        switch (format) {
-          case text -> report.text(Style::bold);
-          case markdown -> report.markdown();
-          case json -> report.json();
-        });
-    out.flush();
+    output.print(() -> report.text(Style::bold), report::json, report::markdown);
     return 0;
   }
 }

@@ -65,6 +65,20 @@ public record GrowthClass(
         row.text("note"));
   }
 
+  /**
+   * How pigs of a breed grow.
+   *
+   * @param breed key of the breed; null for one that is not known
+   */
+  public static GrowthClass ofBreed(String breed) {
+    return breed == null ? unknownBreed() : named(Breed.named(breed).growthClass());
+  }
+
+  /** The middle of the live weights at which they usually go for slaughter, kg. */
+  public double usualSlaughterKg() {
+    return (slaughterFromKg + slaughterToKg) / 2;
+  }
+
   /** What is assumed of a weaner of unknown breed: a modern cross, with less trust in the dates. */
   public static GrowthClass unknownBreed() {
     GrowthClass modern = named("modern-cross");

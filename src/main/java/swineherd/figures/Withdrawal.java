@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.text.similarity.LevenshteinDistance;
 import swineherd.rulebook.Table;
 import swineherd.setup.Country;
 import swineherd.setup.DiaryEntry.Route;
@@ -21,6 +23,9 @@ import swineherd.setup.DiaryEntry.Route;
  * and a safety day is added.
  */
 public final class Withdrawal {
+  /** Letters that a misspelt name may differ by. */
+  private static final int MISSPELT = 2;
+
   private static final Map<String, String> ROUTES =
       Map.of(
           "feed",
@@ -36,10 +41,16 @@ public final class Withdrawal {
 
   /** Whose labels and law hold. */
   public enum Region {
-    US,
-    EU_UK,
+    US("United States"),
+    EU_UK("Europe"),
     /** No table: the label or the vet must say. */
-    ELSEWHERE;
+    ELSEWHERE("");
+
+    private final String words;
+
+    Region(String words) {
+      this.words = words;
+    }
 
     /**
      * @param country null if unknown
@@ -94,8 +105,8 @@ public final class Withdrawal {
    * @param date first day the pig may be slaughtered; null if no date can be given
    * @param days withdrawal counted, days; null with the date
    * @param basis what it rests on
-   * @param shorterThanTable the keeper's days are fewer than labels or law there print: read the
-   *     pack again, ask the vet
+   * @param shorterThanTable the keeper's days are fewer than labels or law there print, or, where
+   *     no table holds, than any that is known here: read the pack again, ask the vet
    */
   public record Clearance(LocalDate date, Integer days, Basis basis, boolean shorterThanTable) {}
 
@@ -144,6 +155,14 @@ public final class Withdrawal {
         .collect(Collectors.joining(", "));
   }
 
+  /** The same of the tables of all regions: {@code 18 days by injection (United States)}. */
+  public static String labelsAnywhere(String active) {
+    return Stream.of(Region.US, Region.EU_UK)
+        .filter(region -> !labels(active, region).isEmpty())
+        .map(region -> labels(active, region) + " (" + region.words + ")")
+        .collect(Collectors.joining(", "));
+  }
+
   private static String days(Table.Row row) {
     long low = (long) row.number("low_d");
     long high = (long) row.number("high_d");
@@ -154,7 +173,7 @@ public final class Withdrawal {
   public static boolean isForWorms(String active) {
     return active != null
         && Table.named("withdrawal").rows().stream()
-            .anyMatch(row -> row.text("active").equals(written(active)) && forWorms(row));
+            .anyMatch(row -> isCalled(row, active) && forWorms(row));
   }
 
   /**
@@ -198,15 +217,37 @@ public final class Withdrawal {
     }
     String place = key(region);
     return Table.named("withdrawal").rows().stream()
-        .filter(row -> row.text("active").equals(written(active)))
+        .filter(row -> isCalled(row, active))
         .filter(row -> row.text("region").equals(place))
         .filter(row -> route == null || List.of(row.text("routes").split(" ")).contains(key(route)))
         .toList();
   }
 
+  /** Whether a row is of that active, by its name or one that keepers write for it. */
+  private static boolean isCalled(Table.Row row, String active) {
+    String name = written(active);
+    return row.text("active").equals(name)
+        || Stream.of(row.text("also").split("\\|")).map(Withdrawal::written).anyMatch(name::equals);
+  }
+
   /** An active as the table writes it. */
   private static String written(String active) {
-    return active.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-");
+    return active.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "-");
+  }
+
+  /** Whether any table here knows an active of that name. */
+  public static boolean isKnown(String active) {
+    return Table.named("withdrawal").rows().stream().anyMatch(row -> isCalled(row, active));
+  }
+
+  /** The name of an active in the tables that is written nearly so; nothing if there is none. */
+  public static Optional<String> nearly(String active) {
+    LevenshteinDistance letters = new LevenshteinDistance(MISSPELT);
+    return Table.named("withdrawal").rows().stream()
+        .map(row -> row.text("active"))
+        .filter(name -> letters.apply(name, written(active)) > 0)
+        .findFirst()
+        .map(name -> name.replace('-', ' '));
   }
 
   private static String key(Enum<?> value) {
@@ -284,21 +325,48 @@ public final class Withdrawal {
     if (t.lastDose() == null) {
       return none(Basis.LAST_DOSE_UNKNOWN);
     }
-    int said = Math.max(days(t.labelDays()), days(t.vetDays()));
-    if (offLabel) {
-      int least = t.region() == Region.EU_UK ? cascadeMinimum(maybe(t.labelDays())) : 0;
+    if (t.labelDays() != null || t.vetDays() != null) {
+      int said = Math.max(days(t.labelDays()), days(t.vetDays()));
+      int least = offLabel ? leastOffLabel(t) : leastPrinted(t).orElse(0);
       return on(t.lastDose(), Math.max(said, least), Basis.LABEL_OR_VET, said < least);
     }
-    Optional<DayRange> table = tableDays(t.active(), t.route(), t.region());
-    if (t.labelDays() != null || t.vetDays() != null) {
-      int low = table.map(DayRange::low).orElse(0);
-      return on(t.lastDose(), Math.max(said, low), Basis.LABEL_OR_VET, said < low);
-    }
     // European packs differ too much from one another for a table to stand in for them.
+    Optional<DayRange> table = tableDays(t.active(), t.route(), t.region());
     if (table.isPresent() && t.region() == Region.US) {
       return on(t.lastDose(), table.get().high(), Basis.TABLE, false);
     }
     return none(Basis.READ_THE_LABEL);
+  }
+
+  /**
+   * Fewer days than these on a label deserve a doubt; by any route where none is printed for it.
+   */
+  private static Optional<Integer> leastPrinted(Treatment t) {
+    List<Region> regions =
+        t.region() == null || t.region() == Region.ELSEWHERE
+            ? List.of(Region.US, Region.EU_UK)
+            : List.of(t.region());
+    return leastPrinted(t.active(), t.route(), regions)
+        .or(() -> leastPrinted(t.active(), null, regions));
+  }
+
+  private static Optional<Integer> leastPrinted(String active, Route route, List<Region> regions) {
+    return regions.stream()
+        .flatMap(region -> tableDays(active, route, region).stream())
+        .map(DayRange::low)
+        .min(Integer::compareTo);
+  }
+
+  /** What the law, or else any label, sets at the least for use off the label, days. */
+  private static int leastOffLabel(Treatment t) {
+    Optional<Integer> printed = leastPrinted(t);
+    if (t.region() != Region.EU_UK) {
+      return Math.max(printed.orElse(0), days(t.labelDays()));
+    }
+    if (t.labelDays() == null && printed.isEmpty()) {
+      return cascadeMinimum(OptionalDouble.empty());
+    }
+    return cascadeMinimum(OptionalDouble.of(Math.max(days(t.labelDays()), printed.orElse(0))));
   }
 
   /**
@@ -320,10 +388,6 @@ public final class Withdrawal {
 
   private static int days(Double days) {
     return days == null ? 0 : wholeDays(days);
-  }
-
-  private static OptionalDouble maybe(Double value) {
-    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
   private static Clearance none(Basis why) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import swineherd.figures.Band;
@@ -133,6 +134,16 @@ public record Course(
     return born == null ? -1 : ChronoUnit.DAYS.between(born, day);
   }
 
+  /** Those of some outlooks that are courses. */
+  public static List<Course> all(List<Outlook> outlooks) {
+    return outlooks.stream().filter(Course.class::isInstance).map(Course.class::cast).toList();
+  }
+
+  /** The course of a group among those of all; empty if it has none. */
+  public static Optional<Course> find(List<Course> courses, Group group) {
+    return courses.stream().filter(c -> c.pigs().equals(group.name())).findFirst();
+  }
+
   /** The courses of all groups that have one, and what could not be worked out. */
   static List<Outlook> of(Setup setup) {
     List<Outlook> all = new ArrayList<>();
@@ -194,7 +205,7 @@ public record Course(
             growthClass,
             factor(setup.feed(), group, growthClass, housed, assumed),
             setting(setup.feed()),
-            group.count() == null ? 1 : group.count(),
+            group.countOrOne(),
             start,
             arrivalKnown);
     List<Reweighing> weighings = new ArrayList<>();
@@ -225,7 +236,7 @@ public record Course(
     return new Course(
         group.name(),
         group.pen(),
-        group.count() == null ? 1 : group.count(),
+        group.countOrOne(),
         arrivalKnown ? group.arrives() : start.on(),
         born,
         growthClass,
@@ -253,11 +264,10 @@ public record Course(
       assumed.add("breed taken as a modern cross");
       return GrowthClass.unknownBreed();
     }
-    GrowthClass of = GrowthClass.named(Breed.named(group.breed()).growthClass());
-    if (group.crossedWith() == null) {
-      return of;
-    }
-    return of.crossedWith(GrowthClass.named(Breed.named(group.crossedWith()).growthClass()));
+    GrowthClass of = GrowthClass.ofBreed(group.breed());
+    return group.crossedWith() == null
+        ? of
+        : of.crossedWith(GrowthClass.ofBreed(group.crossedWith()));
   }
 
   private static LocalDate born(Group group) {
@@ -324,7 +334,7 @@ public record Course(
       return group.targetWeight();
     }
     assumed.add("target weight taken as usual for the breed");
-    return (growthClass.slaughterFromKg() + growthClass.slaughterToKg()) / 2;
+    return growthClass.usualSlaughterKg();
   }
 
   private static double factor(

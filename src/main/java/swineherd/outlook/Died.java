@@ -71,7 +71,7 @@ public record Died(
     for (int i : entries) {
       DiaryEntry entry = setup.diary().get(i);
       grounds.and("diary[" + i + "]", "did", "on", "count");
-      count += count(entry);
+      count += entry.countOrOne();
       dated &= entry.on() != null;
       last = last == null || (dated && entry.on().isAfter(last)) ? entry.on() : last;
     }
@@ -94,15 +94,11 @@ public record Died(
       for (DiaryEntry other : deaths) {
         LocalDate on = other.on() == null ? today : other.on();
         long after = ChronoUnit.DAYS.between(from, on);
-        within += after >= 0 && after <= days ? count(other) : 0;
+        within += after >= 0 && after <= days ? other.countOrOne() : 0;
       }
       most = Math.max(most, within);
     }
     return most;
-  }
-
-  private static int count(DiaryEntry entry) {
-    return entry.count() == null ? 1 : entry.count();
   }
 
   private static String group(Setup setup, DiaryEntry entry) {

@@ -20,19 +20,18 @@ public record FeedAhead(String pen, double given, double spilt, String cost, Lis
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
-    List<Stay> stays = Stay.of(setup, courses);
     Table factors = Table.named("feed-factors");
     double more =
         factors.row("thrown-on-ground").number("value") - factors.row("trough").number("value");
     Double price = setup.money().feed();
-    for (Pen pen : setup.pens()) {
-      List<Stay> there = Stay.in(pen.name(), stays);
-      if (there.isEmpty() || pen.name() == null || !there.stream().allMatch(AllFeed::isKnown)) {
+    for (PenStays in : PenStays.of(setup, courses)) {
+      Pen pen = in.pen();
+      if (pen.name() == null || !in.stays().stream().allMatch(AllFeed::isKnown)) {
         continue;
       }
       double given = 0;
       Grounds grounds = Grounds.of("feed", "kind").said("money.feed", price);
-      for (Stay stay : there) {
+      for (Stay stay : in.stays()) {
         given += stay.count() * DailyFeed.of(stay).given(stay.from(), stay.to());
         grounds.and(stay.grounds().list());
       }

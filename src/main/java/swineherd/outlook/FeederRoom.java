@@ -30,14 +30,8 @@ public record FeederRoom(
     implements Outlook {
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
     List<Outlook> all = new ArrayList<>();
-    for (Pen pen : setup.pens()) {
-      List<Stay> there = Stay.in(pen.name(), stays);
-      if (!there.isEmpty()) {
-        all.add(of(setup, pen, there));
-      }
-    }
+    PenStays.of(setup, courses).forEach(in -> all.add(of(setup, in.pen(), in.stays())));
     return all;
   }
 

@@ -6,13 +6,12 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import swineherd.figures.ColdSeason;
-import swineherd.figures.HardinessZone;
 import swineherd.figures.Hemisphere;
 import swineherd.figures.Winter;
 import swineherd.figures.WinterClass;
 import swineherd.rulebook.Table;
-import swineherd.setup.Country;
 import swineherd.setup.Place;
 
 /**
@@ -52,12 +51,11 @@ record FrozenGround(
     LocalDate today = pigs.setup().checkOn();
     LocalDate there = pigs.readyBy(0);
     WinterClimate climate = WinterClimate.of(place);
-    double spread = place.frostSpread() == null ? Winter.USUAL_SPREAD : place.frostSpread();
     ColdSeason season =
         ColdSeason.currentOrNext(
             firstFreeze(place, climate, winter, assumed),
-            climate.dateTaken() ? climate.spread() : spread,
-            hemisphere(place),
+            climate.dateTaken() ? climate.spread() : new Climate(place).frostSpread(),
+            climate.hemisphere(),
             (there == null ? today : there).plusDays(lag));
     LocalDate from = season.start().plusDays(lag);
     LocalDate to = season.end().minusDays(lag);
@@ -85,13 +83,9 @@ record FrozenGround(
 
   /** Null if nothing is known of it, or that it does not freeze. */
   private static WinterClass winter(Place place, List<String> assumed) {
-    if (place.coldestMonth() != null) {
-      return WinterClass.of(place.coldestMonth());
-    }
-    if (place.hardinessZone() != null) {
-      boolean maritime = Boolean.TRUE.equals(place.maritime());
-      return WinterClass.of(
-          Winter.monthlyMinimum(HardinessZone.parse(place.hardinessZone()), maritime).likely());
+    OptionalDouble nights = new Climate(place).coldestMonth();
+    if (nights.isPresent()) {
+      return WinterClass.of(nights.getAsDouble());
     }
     boolean freezes =
         Boolean.TRUE.equals(place.freezes())
@@ -114,25 +108,8 @@ record FrozenGround(
     }
     MonthDay north = winter.atLeast(WinterClass.D) ? HARD : COLD;
     assumed.add("the first hard frost at the usual time of such a winter");
-    return hemisphere(place) == Hemisphere.NORTH
+    return climate.hemisphere() == Hemisphere.NORTH
         ? north
         : MonthDay.of(north.getMonth().minus(HALF_YEAR), north.getDayOfMonth());
-  }
-
-  private static Hemisphere hemisphere(Place place) {
-    if (place.latitude() != null) {
-      return Hemisphere.of(place.latitude());
-    }
-    if (place.firstHardFrost() != null) {
-      // a first frost comes in the half year before midwinter
-      MonthDay first = place.firstHardFrost();
-      boolean south =
-          first.isAfter(Hemisphere.NORTH.midwinter())
-              && !first.isAfter(Hemisphere.SOUTH.midwinter());
-      return south ? Hemisphere.SOUTH : Hemisphere.NORTH;
-    }
-    return place.country() == Country.AUSTRALIA || place.country() == Country.NEW_ZEALAND
-        ? Hemisphere.SOUTH
-        : Hemisphere.NORTH;
   }
 }

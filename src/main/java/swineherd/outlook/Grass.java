@@ -81,14 +81,10 @@ public record Grass(
   private static final int A_YEAR = 365;
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
     List<Outlook> all = new ArrayList<>();
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
-      List<Stay> there = Stay.in(pen.name(), stays);
-      boolean counted = there.stream().allMatch(s -> s.group().count() != null);
-      if (!there.isEmpty() && counted && pen.area() != null && isEarth(pen, there)) {
-        all.add(of(setup, pen, "pens[" + i + "]", there));
+    for (PenStays in : PenStays.of(setup, courses)) {
+      if (in.counted() && in.pen().area() != null && isEarth(in.pen(), in.stays())) {
+        all.add(of(setup, in.pen(), in.path(), in.stays()));
       }
     }
     return all;

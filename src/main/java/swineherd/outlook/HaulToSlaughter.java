@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import swineherd.figures.GrowthClass;
 import swineherd.figures.Heat;
 import swineherd.figures.OutsideDomainException;
 import swineherd.figures.SlaughterLaw;
@@ -62,7 +63,7 @@ public record HaulToSlaughter(
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
       Leaving leaving = Leaving.of(group, courses);
-      boolean gone = group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn());
+      boolean gone = setup.isGone(group);
       boolean known = leaving.likely() != null || group.forecast() != null;
       if (gone || !known || group.slaughterAt() == Group.SlaughterAt.HOME) {
         continue;
@@ -90,7 +91,7 @@ public record HaulToSlaughter(
     if (air != null) {
       assumed.add("humidity taken as 60 %");
     }
-    int count = group.count() == null ? 1 : group.count();
+    int count = group.countOrOne();
     boolean hot = air != null && Transport.isHot(air);
     double reckoned = Math.max(LIGHTEST, Math.min(HEAVIEST, weight));
     return new HaulToSlaughter(
@@ -118,6 +119,6 @@ public record HaulToSlaughter(
       return group.targetWeight();
     }
     assumed.add("weight taken as usual for the breed");
-    return MeatYield.usualWeight(group);
+    return GrowthClass.ofBreed(group.breed()).usualSlaughterKg();
   }
 }

@@ -19,17 +19,16 @@ public record Hillside(String pen, double slope, Signal steep, List<String> grou
     implements Outlook {
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
     List<Outlook> all = new ArrayList<>();
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
-      if (pen.slope() != null && !Stay.in(pen.name(), stays).isEmpty()) {
+    for (PenStays in : PenStays.of(setup, courses)) {
+      Pen pen = in.pen();
+      if (pen.slope() != null) {
         all.add(
             new Hillside(
                 pen.name(),
                 pen.slope(),
                 Slope.ground(Slope.degrees(pen.slope())),
-                List.of("pens[" + i + "].slope")));
+                List.of(in.path() + ".slope")));
       }
     }
     return all;

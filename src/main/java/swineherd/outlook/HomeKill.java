@@ -82,7 +82,7 @@ public record HomeKill(
     SlaughterLaw law = SlaughterLaw.of(setup.place().country(), setup.place().state());
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
-      if (group.slaughterOn() == null || !group.slaughterOn().isBefore(setup.checkOn())) {
+      if (!setup.isGone(group)) {
         String path = "pigs[" + i + "].";
         List<String> grounds =
             new Grounds()

@@ -3,7 +3,6 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import swineherd.figures.Heat;
 import swineherd.figures.HutHeat;
 import swineherd.setup.Pen;
@@ -40,23 +39,21 @@ public record HotHouse(
     List<Outlook> all = new ArrayList<>();
     Double month = setup.place().hottestMonth();
     SkyOver sky = new SkyOver(setup.place());
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
+    for (PenStays in : PenStays.of(setup, courses)) {
+      Pen pen = in.pen();
       boolean house =
           pen.shelter().kind() == Shelter.Kind.BARN || pen.shelter().kind() == Shelter.Kind.HOOP;
       if (month == null || !house || !OpenAir.isRoofed(pen)) {
         continue;
       }
-      LocalDate first = null;
+      LocalDate first =
+          Stay.days(in.stays()).stream().filter(sky::isSummer).findFirst().orElse(null);
       double weight = 0;
-      Grounds grounds = Grounds.of("place", "hottestMonth").and("pens[" + i + "]", "ground");
-      for (Stay stay : Stay.in(pen.name(), Stay.of(setup, courses))) {
-        List<LocalDate> days =
-            stay.from().datesUntil(stay.to().plusDays(1)).filter(sky::isSummer).toList();
-        for (LocalDate day : days) {
-          first = first == null || day.isBefore(first) ? day : first;
-          weight = Math.max(weight, stay.weightOn(day));
-        }
+      Grounds grounds = Grounds.of("place", "hottestMonth").and(in.path(), "ground");
+      for (Stay stay : in.stays()) {
+        double heaviest =
+            stay.days().filter(sky::isSummer).mapToDouble(stay::weightOn).max().orElse(0);
+        weight = Math.max(weight, heaviest);
         grounds.and(stay.grounds().list());
       }
       double reckoned = Math.max(LIGHTEST, Math.min(HEAVIEST, weight));
@@ -68,7 +65,7 @@ public record HotHouse(
                 Heat.hottestDays(month).likely(),
                 Heat.upperCritical(reckoned),
                 HutHeat.hotVentilationWords(reckoned),
-                Objects.requireNonNull(first),
+                first,
                 grounds.list()));
       }
     }

@@ -8,8 +8,8 @@ import swineherd.setup.DiaryEntry;
 import swineherd.setup.Setup;
 
 /**
- * A move that the diary tells of, of the last few days; what is to be seen to on the very day is
- * {@link OnTheMove}.
+ * A move that the diary tells of, of the last few days; one that is only planned is {@link
+ * OnTheMove}.
  *
  * @param pigs name of the group
  * @param on the day
@@ -28,7 +28,7 @@ public record JustMoved(String pigs, LocalDate on, int rest, List<String> ground
       boolean lately =
           entry.did() == DiaryEntry.Did.MOVED
               && entry.on() != null
-              && entry.on().isBefore(setup.checkOn())
+              && !entry.isPlanned()
               && entry.on().plusDays(LATELY).isAfter(setup.checkOn());
       if (lately && entry.pigs() != null) {
         all.add(

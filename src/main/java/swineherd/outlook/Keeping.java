@@ -41,12 +41,11 @@ public record Keeping(boolean here, LocalDate by, List<String> grounds) implemen
   private static final int LEAD_DAYS = 14;
 
   static List<Outlook> of(Setup setup) {
-    Whereabouts whereabouts = new Whereabouts(setup);
-    List<Group> kept = setup.pigs().stream().filter(g -> !whereabouts.isGone(g)).toList();
+    List<Group> kept = setup.pigs().stream().filter(g -> !setup.isGone(g)).toList();
     if (kept.isEmpty()) {
       return List.of();
     }
-    boolean here = kept.stream().anyMatch(whereabouts::isHere);
+    boolean here = kept.stream().anyMatch(new Whereabouts(setup)::isHere);
     LocalDate first =
         kept.stream()
             .map(Group::arrives)

@@ -31,13 +31,12 @@ public record LateCastration(
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
-    Whereabouts whereabouts = new Whereabouts(setup);
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
       if (group.sex() != Group.Sex.GILTS
           && group.males() == Group.Males.CASTRATED
           && group.castratedOn() != null
-          && !whereabouts.isGone(group)) {
+          && !setup.isGone(group)) {
         Leaving leaving = Leaving.of(group, courses);
         LateCastration late = of(setup, group, "pigs[" + i + "]", leaving);
         boolean clear =

@@ -3,27 +3,18 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.util.List;
 import swineherd.figures.Band;
+import swineherd.figures.GrowthClass;
 import swineherd.setup.Group;
 
-/** When a group is born and when it goes, as far as it is known; all of it may be null. */
-final class Leaving {
-  private final Group group;
-  private final Course course;
-
-  private Leaving(Group group, Course course) {
-    this.group = group;
-    this.course = course;
-  }
-
+/**
+ * When a group is born and when it goes, as far as it is known; all of it may be null.
+ *
+ * @param group the pigs
+ * @param course how they grow; null if that is not known
+ */
+record Leaving(Group group, Course course) {
   static Leaving of(Group group, List<Course> courses) {
-    return new Leaving(
-        group,
-        courses.stream().filter(c -> c.pigs().equals(group.name())).findFirst().orElse(null));
-  }
-
-  /** The course of the group; null if it has none. */
-  Course course() {
-    return course;
+    return new Leaving(group, Course.find(courses, group).orElse(null));
   }
 
   LocalDate born() {
@@ -47,14 +38,25 @@ final class Leaving {
     return likely != null && likely.isBefore(today) ? today : likely;
   }
 
-  /** Live weight of one on {@link #likelyFrom}, kg; null without a course. */
-  Double weightFrom(LocalDate today) {
-    if (course == null) {
-      return null;
-    }
+  /** Live weight of one on {@link #likelyFrom}, kg. */
+  double weightFrom(LocalDate today) {
     LocalDate likely = likely();
-    Band late = likely != null && likely.isBefore(today) ? course.weightOn(today) : null;
-    return late == null ? course.endWeight() : late.likely();
+    boolean overdue = course != null && likely != null && likely.isBefore(today);
+    Band late = overdue ? course.weightOn(today) : null;
+    return late == null ? endWeight() : late.likely();
+  }
+
+  /**
+   * Live weight of one when it goes, kg: on the day set, or else the target, or what is usual for
+   * the breed.
+   */
+  double endWeight() {
+    if (course != null) {
+      return course.endWeight();
+    }
+    return group.targetWeight() == null
+        ? GrowthClass.ofBreed(group.breed()).usualSlaughterKg()
+        : group.targetWeight();
   }
 
   /** The day set for slaughter, otherwise the early end of the finish. */

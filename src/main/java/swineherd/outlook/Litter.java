@@ -56,9 +56,8 @@ public record Litter(
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
     List<Group> groups = setup.pigs();
-    Whereabouts whereabouts = new Whereabouts(setup);
     for (int g = 0; g < groups.size(); g++) {
-      if (whereabouts.isGone(groups.get(g))) {
+      if (setup.isGone(groups.get(g))) {
         continue;
       }
       List<Litter> litters = new ArrayList<>();

@@ -6,7 +6,6 @@ import swineherd.figures.Band;
 import swineherd.figures.Breed;
 import swineherd.figures.Carcass;
 import swineherd.figures.Freezer;
-import swineherd.figures.GrowthClass;
 import swineherd.figures.OutsideDomainException;
 import swineherd.setup.Group;
 import swineherd.setup.Pen;
@@ -38,7 +37,7 @@ public record MeatYield(
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
       Leaving leaving = Leaving.of(group, courses);
-      boolean gone = group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn());
+      boolean gone = setup.isGone(group);
       if (gone || group.count() == null || leaving.course() == null) {
         continue;
       }
@@ -86,14 +85,5 @@ public record MeatYield(
   public static Band meat(double live, Group group, Pen pen) {
     boolean lard = group.breed() != null && Breed.named(group.breed()).type() == Breed.Type.LARD;
     return Carcass.meatKg(hanging(live, pen), Carcass.meatPercent(Carcass.Cutting.BONE_IN, lard));
-  }
-
-  /** The weight at which such pigs usually go, kg. */
-  static double usualWeight(Group group) {
-    GrowthClass kind =
-        group.breed() == null
-            ? GrowthClass.unknownBreed()
-            : GrowthClass.named(Breed.named(group.breed()).growthClass());
-    return (kind.slaughterFromKg() + kind.slaughterToKg()) / 2;
   }
 }

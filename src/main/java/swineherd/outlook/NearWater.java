@@ -44,14 +44,10 @@ public record NearWater(
   }
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
     List<Outlook> all = new ArrayList<>();
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
-      if (Stay.in(pen.name(), stays).isEmpty()) {
-        continue;
-      }
-      String path = "pens[" + i + "]";
+    for (PenStays in : PenStays.of(setup, courses)) {
+      Pen pen = in.pen();
+      String path = in.path();
       if (pen.wellDistance() != null) {
         all.add(
             of(

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import swineherd.figures.Band;
-import swineherd.figures.Breed;
 import swineherd.figures.GrowthClass;
 import swineherd.figures.KnownWeight;
 import swineherd.setup.DiaryEntry;
@@ -25,29 +24,21 @@ record Occupants(Setup setup, int index, Pen pen, List<Member> members) {
   /**
    * One group.
    *
-   * @param index place of the group in the setup
+   * @param path where the group stands in the setup
    * @param course null if nobody said when they come
    * @param there whether they are in the pen on the day of the check
    * @param kgNow live weight today or, if they are still to come, on arrival, kg
    * @param kgEnd live weight when they go, kg
    */
-  record Member(int index, Group group, Course course, boolean there, double kgNow, double kgEnd) {}
+  record Member(
+      String path, Group group, Course course, boolean there, double kgNow, double kgEnd) {}
 
   /** All pens in which there are, or will be, pigs. */
   static List<Occupants> of(Setup setup, List<Course> courses) {
     List<Occupants> all = new ArrayList<>();
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
-      List<Member> members = new ArrayList<>();
-      for (int j = 0; j < setup.pigs().size(); j++) {
-        Group group = setup.pigs().get(j);
-        if (Objects.equals(group.pen(), pen.name()) && !gone(setup, group)) {
-          members.add(member(setup, j, courses));
-        }
-      }
-      if (!members.isEmpty()) {
-        all.add(new Occupants(setup, i, pen, List.copyOf(members)));
-      }
+    for (PenStays in : PenStays.of(setup, courses)) {
+      List<Member> members = in.stays().stream().map(stay -> member(setup, stay)).toList();
+      all.add(new Occupants(setup, in.index(), in.pen(), members));
     }
     return all;
   }
@@ -121,35 +112,24 @@ record Occupants(Setup setup, int index, Pen pen, List<Member> members) {
   /** The paths of some answers about every group. */
   List<String> ofPigs(String... fields) {
     Grounds grounds = new Grounds();
-    members.forEach(m -> grounds.and("pigs[" + m.index() + "]", fields));
+    members.forEach(m -> grounds.and(m.path(), fields));
     return grounds.list();
   }
 
-  private static Member member(Setup setup, int index, List<Course> courses) {
-    Group group = setup.pigs().get(index);
-    Course course =
-        courses.stream().filter(c -> c.pigs().equals(group.name())).findFirst().orElse(null);
+  private static Member member(Setup setup, Stay stay) {
+    Group group = stay.group();
+    Course course = stay.course();
     boolean there = setup.isThere(group);
     double now;
-    double end;
     if (course == null) {
-      GrowthClass usual =
-          group.breed() == null
-              ? GrowthClass.unknownBreed()
-              : GrowthClass.named(Breed.named(group.breed()).growthClass());
-      now = lastWeight(setup, group, usual);
-      end =
-          group.targetWeight() != null
-              ? group.targetWeight()
-              : (usual.slaughterFromKg() + usual.slaughterToKg()) / 2;
+      now = lastWeight(setup, group, stay.growthClass());
     } else {
       Band weight =
           course.weightOn(
               course.arrives().isAfter(setup.checkOn()) ? course.arrives() : setup.checkOn());
       now = weight == null ? course.endWeight() : weight.likely();
-      end = course.endWeight();
     }
-    return new Member(index, group, course, there, now, Math.max(now, end));
+    return new Member(stay.path(), group, course, there, now, Math.max(now, stay.endWeight()));
   }
 
   /** What they weighed last, or will on arrival; what is usual where nobody said. */
@@ -161,9 +141,5 @@ record Occupants(Setup setup, int index, Pen pen, List<Member> members) {
       }
     }
     return weight == null ? usual.eightWeekKg().likely() : weight;
-  }
-
-  private static boolean gone(Setup setup, Group group) {
-    return group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn());
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import swineherd.rulebook.Table;
 import swineherd.setup.DiaryEntry;
-import swineherd.setup.DiaryEntry.Did;
 import swineherd.setup.Fence;
 import swineherd.setup.Group;
 import swineherd.setup.Pen;
@@ -13,7 +12,8 @@ import swineherd.units.Dimension;
 import swineherd.units.Display;
 
 /**
- * Pigs that move to another pen on the day of the check.
+ * Pigs that are to move to another pen on the day of the check; those that have moved are {@link
+ * JustMoved}.
  *
  * @param pigs name of the group
  * @param pen name of the pen they go to
@@ -38,10 +38,10 @@ public record OnTheMove(
     List<OnTheMove> all = new ArrayList<>();
     for (int i = 0; i < setup.diary().size(); i++) {
       DiaryEntry entry = setup.diary().get(i);
-      boolean today = entry.did() == Did.MOVED && setup.checkOn().equals(entry.on());
+      boolean today = entry.isPlanned() && setup.checkOn().equals(entry.on());
       Group group = today ? group(setup, entry) : null;
       Pen pen = today ? setup.pen(entry.pen()).orElse(null) : null;
-      if (group != null && pen != null && !new Whereabouts(setup).isGone(group)) {
+      if (group != null && pen != null && !setup.isGone(group)) {
         all.add(of(setup, group, pen, "diary[" + i + "]"));
       }
     }

@@ -13,8 +13,7 @@ public final class Outlooks {
    */
   public static List<Outlook> of(Setup setup) {
     List<Outlook> all = new ArrayList<>(Course.of(setup));
-    List<Course> courses =
-        all.stream().filter(Course.class::isInstance).map(Course.class::cast).toList();
+    List<Course> courses = Course.all(all);
     all.addAll(Alone.of(setup, courses));
     all.addAll(PenRoom.of(setup, courses));
     all.addAll(Mixing.of(setup, courses));

@@ -69,19 +69,14 @@ public record PenRoom(
   private static final int STEP_DAYS = 7;
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
     List<Outlook> all = new ArrayList<>();
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
-      List<Stay> there = Stay.in(pen.name(), stays);
-      if (!there.isEmpty()) {
-        all.add(of(setup, pen, "pens[" + i + "]", there));
-      }
-    }
+    PenStays.of(setup, courses).forEach(in -> all.add(of(setup, in)));
     return all;
   }
 
-  private static PenRoom of(Setup setup, Pen pen, String path, List<Stay> stays) {
+  private static PenRoom of(Setup setup, PenStays in) {
+    Pen pen = in.pen();
+    List<Stay> stays = in.stays();
     Need most = null;
     for (LocalDate day : days(stays)) {
       Need need = Need.on(day, stays, setup.place().country());
@@ -89,12 +84,11 @@ public record PenRoom(
         most = need;
       }
     }
-    boolean counted = stays.stream().allMatch(s -> s.group().count() != null);
-    Verdict verdict = verdict(pen.area(), most, counted);
+    Verdict verdict = verdict(pen.area(), most, in.counted());
     LocalDate from = firstDay(verdict, pen.area(), stays, setup.place().country());
     LocalDate lead = (from == null ? Stay.first(stays) : from).minusDays(LEAD_DAYS);
     boolean growthKnown = stays.stream().allMatch(s -> s.course() != null);
-    Grounds grounds = Grounds.of(path, "area");
+    Grounds grounds = Grounds.of(in.path(), "area");
     stays.forEach(s -> grounds.and(s.grounds().list()));
     return new PenRoom(
         pen.name(),

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swineherd.figures.Plant;
 import swineherd.figures.Signal;
-import swineherd.setup.Country;
 import swineherd.setup.Pen;
 import swineherd.setup.Setup;
 
@@ -43,21 +42,21 @@ public record PlantsThere(
     implements Outlook {
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
+    boolean southern = new Climate(setup.place()).isSouthern();
     List<Outlook> all = new ArrayList<>();
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
-      List<Stay> there = Stay.in(pen.name(), stays);
-      if (there.isEmpty() || pen.plants() == null) {
+    for (PenStays in : PenStays.of(setup, courses)) {
+      Pen pen = in.pen();
+      List<Stay> there = in.stays();
+      if (pen.plants() == null) {
         continue;
       }
       List<Meeting> meetings =
           pen.plants().stream()
               .flatMap(name -> Plant.called(name).stream())
               .distinct()
-              .map(plant -> Meeting.of(plant, there, isSouthern(setup)))
+              .map(plant -> Meeting.of(plant, there, southern))
               .toList();
-      Grounds grounds = Grounds.of("pens[" + i + "]", "plants");
+      Grounds grounds = Grounds.of(in.path(), "plants");
       for (boolean deadly : new boolean[] {true, false}) {
         List<Meeting> these =
             meetings.stream()
@@ -92,15 +91,6 @@ public record PlantsThere(
         these.stream().mapToInt(m -> m.plant.withholdDays().orElse(0)).max().orElse(0),
         first,
         grounds.list());
-  }
-
-  /** Whether seasons are those of the south; the country tells where the latitude was not said. */
-  static boolean isSouthern(Setup setup) {
-    if (setup.place().latitude() != null) {
-      return setup.place().latitude() < 0;
-    }
-    Country country = setup.place().country();
-    return country == Country.AUSTRALIA || country == Country.NEW_ZEALAND;
   }
 
   /**

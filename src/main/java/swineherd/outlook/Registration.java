@@ -24,15 +24,14 @@ public record Registration(
   private static final int LEAD_DAYS = 14;
 
   static List<Outlook> of(Setup setup) {
-    Whereabouts whereabouts = new Whereabouts(setup);
-    boolean any = setup.pigs().stream().anyMatch(g -> !whereabouts.isGone(g));
+    boolean any = setup.pigs().stream().anyMatch(g -> !setup.isGone(g));
     if (Boolean.TRUE.equals(setup.keeper().registered()) || !any) {
       return List.of();
     }
-    boolean here = setup.pigs().stream().anyMatch(whereabouts::isHere);
+    boolean here = setup.pigs().stream().anyMatch(new Whereabouts(setup)::isHere);
     LocalDate first =
         setup.pigs().stream()
-            .filter(g -> !whereabouts.isGone(g))
+            .filter(g -> !setup.isGone(g))
             .map(Group::arrives)
             .filter(Objects::nonNull)
             .min(Comparator.naturalOrder())

@@ -74,7 +74,7 @@ public record ShadeRoom(
     if (!sky.isLatitudeKnown()) {
       assumed.add("latitude not known: sun taken as strong on every day that is not dark");
     }
-    boolean counted = pigs.stream().allMatch(p -> p.group().count() != null);
+    boolean counted = pigs.stream().allMatch(p -> p.stay().group().count() != null);
     if (!counted) {
       assumed.add("number of pigs not known: shade for one");
     }
@@ -93,7 +93,7 @@ public record ShadeRoom(
         pen.name(),
         pigs.stream().anyMatch(p -> p.hasCome(setup.checkOn())),
         palest.skin().burns(),
-        OpenAir.skinWords(palest.group()),
+        SkinOf.words(palest.stay().group()),
         need.weight,
         need.area,
         there.area,
@@ -106,7 +106,7 @@ public record ShadeRoom(
   private static List<String> grounds(List<OpenAir> pigs) {
     Grounds grounds = new Grounds();
     for (OpenAir each : pigs) {
-      grounds.and(each.groupPath(), "count").and(each.grounds().list());
+      grounds.and(each.stay().path(), "count").and(each.grounds().list());
     }
     Pen pen = pigs.get(0).pen();
     String path = pigs.get(0).penPath();
@@ -124,9 +124,9 @@ public record ShadeRoom(
   private static double areaOn(List<OpenAir> pigs, LocalDate day) {
     double area = 0;
     for (OpenAir each : pigs) {
-      if (each.isThereOn(day)) {
+      if (each.stay().isThereOn(day)) {
         double weight = Math.max(LIGHTEST, Math.min(HEAVIEST, each.weightOn(day)));
-        area += each.count() * Sun.shade(weight);
+        area += each.stay().count() * Sun.shade(weight);
       }
     }
     return area;
@@ -154,7 +154,7 @@ public record ShadeRoom(
       }
       double weight = 0;
       for (OpenAir each : pigs) {
-        if (most != null && each.isThereOn(most)) {
+        if (most != null && each.stay().isThereOn(most)) {
           weight = Math.max(weight, each.weightOn(most));
         }
       }

@@ -32,12 +32,11 @@ public record ShelterFloor(
   private static final int HALF_A_YEAR = 6;
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
     Weather weather = new Weather(setup.place());
     List<Outlook> all = new ArrayList<>();
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
-      List<Stay> there = Stay.in(pen.name(), stays);
+    for (PenStays in : PenStays.of(setup, courses)) {
+      Pen pen = in.pen();
+      List<Stay> there = in.stays();
       Shelter shelter = pen.shelter();
       if (shelter.floorArea() == null || shelter.kind() == Shelter.Kind.NONE) {
         continue;
@@ -47,7 +46,7 @@ public record ShelterFloor(
       }
       LocalDate first = null;
       LocalDate most = null;
-      for (LocalDate day : days(there)) {
+      for (LocalDate day : Stay.days(there)) {
         if (lying("bed-huddled", day, there) > shelter.floorArea()) {
           first = first == null ? day : first;
           most =
@@ -57,7 +56,7 @@ public record ShelterFloor(
         }
       }
       if (first != null) {
-        Grounds grounds = Grounds.of("pens[" + i + "]", "shelter.floorArea");
+        Grounds grounds = Grounds.of(in.path(), "shelter.floorArea");
         there.forEach(s -> grounds.and(s.grounds().list()));
         LocalDate at = most;
         all.add(
@@ -78,18 +77,9 @@ public record ShelterFloor(
     return all;
   }
 
-  private static List<LocalDate> days(List<Stay> stays) {
-    return stays.stream()
-        .flatMap(s -> s.from().datesUntil(s.to().plusDays(1)))
-        .distinct()
-        .sorted()
-        .toList();
-  }
-
   /** Cold are the months half a year from the warm ones; in the tropics none are. */
   private static boolean isThereInTheCold(Stay stay, Weather weather) {
-    return stay.from()
-        .datesUntil(stay.to().plusDays(1))
+    return stay.days()
         .anyMatch(d -> !weather.isWarm(d) && weather.isWarm(d.plusMonths(HALF_A_YEAR)));
   }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import swineherd.figures.Allometry;
 import swineherd.figures.Hut;
 import swineherd.rulebook.Table;
-import swineherd.setup.Pen;
 import swineherd.setup.Setup;
 
 /**
@@ -35,31 +34,24 @@ public record ShelterNeed(
   }
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
     List<Outlook> all = new ArrayList<>();
-    for (Pen pen : setup.pens()) {
-      List<Stay> there = Stay.in(pen.name(), stays);
-      if (there.isEmpty()) {
-        continue;
-      }
+    for (PenStays in : PenStays.of(setup, courses)) {
       double area = 0;
       double heaviest = 0;
-      int count = 0;
       Grounds grounds = new Grounds();
-      for (Stay stay : there) {
+      for (Stay stay : in.stays()) {
         double weight = Math.max(Allometry.LIGHTEST, stay.weightOn(stay.to()));
         area += Hut.bedArea(Hut.Season.SUMMER, stay.count(), weight);
-        count += stay.count();
         heaviest = Math.max(heaviest, weight);
         grounds.and(stay.grounds().list());
       }
       all.add(
           new ShelterNeed(
-              pen.name(),
+              in.pen().name(),
               area,
               heaviest,
-              count * Table.named("air-limits").row("opening-a-pig").number("value"),
-              Stay.readyBy(there, setup.checkOn()),
+              in.count() * Table.named("air-limits").row("opening-a-pig").number("value"),
+              Stay.readyBy(in.stays(), setup.checkOn()),
               grounds.list()));
     }
     return all;

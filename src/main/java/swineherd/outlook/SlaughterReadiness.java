@@ -155,6 +155,14 @@ public record SlaughterReadiness(
     return finish.likely().isAfter(earliest()) ? finish.likely() : earliest();
   }
 
+  /** The day set, or a later one if that is too soon; null if none is set, or none can be told. */
+  public LocalDate meatOn() {
+    if (day == null || blocked) {
+      return null;
+    }
+    return isTooSoon() ? earliest() : day;
+  }
+
   /** Days until the day set; -1 if there is none. */
   public long daysLeft() {
     return day == null ? -1 : ChronoUnit.DAYS.between(today, day);
@@ -187,7 +195,7 @@ public record SlaughterReadiness(
     List<Outlook> all = new ArrayList<>();
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
-      boolean gone = group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn());
+      boolean gone = setup.isGone(group);
       if (!gone) {
         all.add(of(setup, i, Leaving.of(group, courses), List.copyOf(worked)));
       }

@@ -4,9 +4,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Objects;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import swineherd.figures.Band;
-import swineherd.figures.Breed;
 import swineherd.figures.GrowthClass;
 import swineherd.setup.Feed;
 import swineherd.setup.Group;
@@ -37,9 +40,8 @@ record Stay(Group group, String path, Course course, Feed feed, LocalDate from, 
     List<Stay> all = new ArrayList<>();
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
-      if (group.slaughterOn() == null || !group.slaughterOn().isBefore(setup.checkOn())) {
-        Course course =
-            courses.stream().filter(c -> c.pigs().equals(group.name())).findFirst().orElse(null);
+      if (!setup.isGone(group)) {
+        Course course = Course.find(courses, group).orElse(null);
         LocalDate from = later(group.arrives(), setup.checkOn());
         LocalDate end = group.slaughterOn() != null ? group.slaughterOn() : end(course, from);
         all.add(new Stay(group, "pigs[" + i + "]", course, setup.feed(), from, later(end, from)));
@@ -51,6 +53,21 @@ record Stay(Group group, String path, Course course, Feed feed, LocalDate from, 
   /** Those of them that are or will be in a pen. */
   static List<Stay> in(String pen, List<Stay> all) {
     return all.stream().filter(s -> Objects.equals(s.group.pen(), pen)).toList();
+  }
+
+  /** The same with another last day. */
+  Stay until(LocalDate last) {
+    return new Stay(group, path, course, feed, from, last);
+  }
+
+  /** Every day on which some of them are there, in their order. */
+  static NavigableSet<LocalDate> days(List<Stay> stays) {
+    return stays.stream().flatMap(Stay::days).collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** Every day they are there. */
+  Stream<LocalDate> days() {
+    return from.datesUntil(to.plusDays(1));
   }
 
   private static LocalDate end(Course course, LocalDate from) {
@@ -91,24 +108,16 @@ record Stay(Group group, String path, Course course, Feed feed, LocalDate from, 
     if (course == null) {
       return null;
     }
-    return from.datesUntil(to.plusDays(1))
-        .filter(day -> weightOn(day) >= weight)
-        .findFirst()
-        .orElse(null);
+    return days().filter(day -> weightOn(day) >= weight).findFirst().orElse(null);
   }
 
   /** Number of pigs; one where it was not said. */
   int count() {
-    return group.count() == null ? 1 : group.count();
+    return group.countOrOne();
   }
 
   GrowthClass growthClass() {
-    if (course != null) {
-      return course.growthClass();
-    }
-    return group.breed() == null
-        ? GrowthClass.unknownBreed()
-        : GrowthClass.named(Breed.named(group.breed()).growthClass());
+    return course == null ? GrowthClass.ofBreed(group.breed()) : course.growthClass();
   }
 
   /** Likely weight on a day they are there, kg, within what the curves of appetite hold. */
@@ -121,13 +130,17 @@ record Stay(Group group, String path, Course course, Feed feed, LocalDate from, 
       Band weight = course.weightOn(day);
       return weight == null ? course.endWeight() : weight.likely();
     }
-    GrowthClass usual = growthClass();
-    if (!day.isAfter(from)) {
-      return group.arrivalWeight() == null ? usual.eightWeekKg().likely() : group.arrivalWeight();
+    if (day.isAfter(from)) {
+      return endWeight();
     }
-    return group.targetWeight() == null
-        ? (usual.slaughterFromKg() + usual.slaughterToKg()) / 2
-        : group.targetWeight();
+    return group.arrivalWeight() == null
+        ? growthClass().eightWeekKg().likely()
+        : group.arrivalWeight();
+  }
+
+  /** Live weight of one when it goes, kg; what is usual for the breed where nobody said. */
+  double endWeight() {
+    return new Leaving(group, course).endWeight();
   }
 
   /** The answers that their number and weight rest on. */

@@ -58,11 +58,11 @@ public record SummerHeat(
     String pen = pigs.get(0).pen().name();
     Grounds grounds = Grounds.of("place", "hottestMonth");
     for (OpenAir each : pigs) {
-      String stay = each.group().slaughterOn() == null ? "targetWeight" : "slaughterOn";
-      grounds.and(each.groupPath(), "count", "arrives", stay);
+      String stay = each.stay().group().slaughterOn() == null ? "targetWeight" : "slaughterOn";
+      grounds.and(each.stay().path(), "count", "arrives", stay);
     }
     Double month = setup.place().hottestMonth();
-    Band wallow = Heat.wallow(pigs.stream().mapToInt(OpenAir::count).sum());
+    Band wallow = Heat.wallow(pigs.stream().mapToInt(p -> p.stay().count()).sum());
     if (month == null) {
       Summer first = summers.get(0);
       return new SummerHeat(
@@ -131,7 +131,7 @@ public record SummerHeat(
       for (LocalDate day : days) {
         first = first == null ? day : first;
         for (OpenAir each : pigs) {
-          weight = each.isThereOn(day) ? Math.max(weight, each.weightOn(day)) : weight;
+          weight = each.stay().isThereOn(day) ? Math.max(weight, each.weightOn(day)) : weight;
         }
         if (!days.contains(day.plusDays(1))) {
           summers.add(new Summer(first, weight));

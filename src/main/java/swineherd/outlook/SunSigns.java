@@ -84,17 +84,17 @@ public record SunSigns(
         group == null || setup.pen(group.pen()).map(p -> !OpenAir.isRoofed(p)).orElse(true);
     if (group != null) {
       String path = "pigs[" + setup.pigs().indexOf(group) + "]";
-      grounds.and(OpenAir.skinGrounds(path, group).list()).and("place", "latitude");
+      grounds.and(SkinOf.grounds(path, group).list()).and("place", "latitude");
     }
     return new SunSigns(
         pigs,
         group == null ? null : group.pen(),
         Set.copyOf(shown),
-        group == null ? "not known and taken as pale" : OpenAir.skinWords(group),
+        group == null ? "not known and taken as pale" : SkinOf.words(group),
         since.contains(null) ? null : ChronoUnit.DAYS.between(first, today),
         downSince == null ? null : ChronoUnit.DAYS.between(downSince, today),
         temperature,
-        strong && open && (group == null || OpenAir.skin(group).burns()),
+        strong && open && (group == null || SkinOf.group(group).burns()),
         sky.isStrong(today),
         grounds.list());
   }

@@ -44,17 +44,15 @@ public record TailCauses(
    * @param known the outlooks that were worked out before: room, feeder, mixing
    */
   static List<Outlook> of(Setup setup, List<Course> courses, List<Outlook> known) {
-    List<Stay> stays = Stay.of(setup, courses);
     List<Outlook> all = new ArrayList<>();
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
-      List<Stay> there = Stay.in(pen.name(), stays);
-      boolean counted = there.stream().allMatch(s -> s.group().count() != null);
-      if (there.isEmpty() || (counted && there.stream().mapToInt(Stay::count).sum() < 2)) {
+    for (PenStays in : PenStays.of(setup, courses)) {
+      Pen pen = in.pen();
+      List<Stay> there = in.stays();
+      if (in.counted() && in.count() < 2) {
         continue;
       }
       Grounds grounds = new Grounds();
-      List<String> causes = causes(setup, pen, "pens[" + i + "]", known, grounds);
+      List<String> causes = causes(setup, pen, in.path(), known, grounds);
       if (!causes.isEmpty()) {
         all.add(
             new TailCauses(

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import swineherd.figures.Band;
 import swineherd.figures.Breed;
 import swineherd.figures.Castration;
-import swineherd.figures.GrowthClass;
 import swineherd.figures.Taint;
 import swineherd.figures.Taint.Risk;
 import swineherd.figures.Taint.RiskClass;
@@ -105,12 +104,11 @@ public record TaintRisk(
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
-    Whereabouts whereabouts = new Whereabouts(setup);
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
       if (group.sex() != Group.Sex.GILTS
           && group.males() != Group.Males.CASTRATED
-          && !whereabouts.isGone(group)) {
+          && !setup.isGone(group)) {
         all.add(of(setup, group, "pigs[" + i + "]", Leaving.of(group, courses)));
       }
     }
@@ -124,7 +122,7 @@ public record TaintRisk(
     LocalDate from = here || arrives == null ? today : arrives;
     LocalDate day = leaving.likelyFrom(today);
     Male male = Male.of(setup, group, leaving);
-    double weight = weight(group, leaving, today);
+    double weight = leaving.weightFrom(today);
     Risk risk = male.risk(day, weight);
     RiskClass riskClass = risk.riskClass();
     LocalDate lowerUntil = male.lastBefore(c -> c.compareTo(riskClass) >= 0, from);
@@ -162,21 +160,6 @@ public record TaintRisk(
     }
     LocalDate ask = arrives.minusDays(Taint.askTheBreederDays());
     return ask.isBefore(today) ? today : ask;
-  }
-
-  /** On the day set, what they will weigh then; otherwise what they are to reach. */
-  private static double weight(Group group, Leaving leaving, LocalDate today) {
-    if (leaving.course() != null) {
-      return leaving.weightFrom(today);
-    }
-    if (group.targetWeight() != null) {
-      return group.targetWeight();
-    }
-    GrowthClass kind =
-        group.breed() == null
-            ? GrowthClass.unknownBreed()
-            : GrowthClass.named(Breed.named(group.breed()).growthClass());
-    return (kind.slaughterFromKg() + kind.slaughterToKg()) / 2;
   }
 
   private static Grounds grounds(Setup setup, Group group, String path, Leaving leaving) {

@@ -36,12 +36,11 @@ public record TaintVaccine(
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
-    Whereabouts whereabouts = new Whereabouts(setup);
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
       if (group.sex() != Group.Sex.GILTS
           && group.males() == Group.Males.VACCINATED
-          && !whereabouts.isGone(group)) {
+          && !setup.isGone(group)) {
         all.add(of(setup, group, "pigs[" + i + "]", Leaving.of(group, courses)));
       }
     }

@@ -77,6 +77,7 @@ public record Taping(
         new DiaryEntry(
             setup.checkOn(),
             group.name(),
+            null,
             DiaryEntry.Did.TAPED,
             null,
             girths,
@@ -115,6 +116,12 @@ public record Taping(
         course(with, group).orElse(null));
   }
 
+  /** Whether it is so far from what was weighed and expected that the forecast does not use it. */
+  public boolean isDoubted() {
+    return after != null
+        && after.doubted().stream().anyMatch(w -> w.on().equals(on) && w.kg() == taped.kg());
+  }
+
   /** When the target is reached, as it looked before; null if that was not known. */
   public DateBand finishBefore() {
     return before == null ? null : before.finish();
@@ -134,10 +141,6 @@ public record Taping(
   }
 
   private static Optional<Course> course(Setup setup, Group group) {
-    return Course.of(setup).stream()
-        .filter(Course.class::isInstance)
-        .map(Course.class::cast)
-        .filter(c -> c.pigs().equals(group.name()))
-        .findFirst();
+    return Course.find(Course.all(Course.of(setup)), group);
   }
 }

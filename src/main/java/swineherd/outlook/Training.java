@@ -94,7 +94,7 @@ public record Training(
         chance(member, today),
         List.copyOf(assumed),
         Grounds.of("pens[" + pigs.index() + "].fence", "trainingPen")
-            .and("pigs[" + member.index() + "]", "trained", "arrives", "arrivalWeight")
+            .and(member.path(), "trained", "arrives", "arrivalWeight")
             .list());
   }
 

@@ -4,12 +4,13 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import swineherd.figures.OutsideDomainException;
 import swineherd.figures.Withdrawal;
 import swineherd.figures.Withdrawal.Basis;
@@ -21,45 +22,71 @@ import swineherd.setup.DiaryEntry.Did;
 import swineherd.setup.DiaryEntry.Route;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
+import swineherd.units.Dates;
 
 /**
- * One medicine that a group was given, and from what day the pigs may go as far as it is concerned.
- * Several entries of one active are one course: its last day and its longest withdrawal count. A
- * worming of which only the day is known is one too.
+ * One medicine that a group, or one pig of it, was given, and from what day the pigs may go as far
+ * as it is concerned. Several entries of one active given the same way are one course: its last day
+ * and its longest withdrawal count. What was not named is never one course with anything else. A
+ * worming of which only the day is known is a treatment too.
+ *
+ * <p>What a group may do hangs on all that any pig of it was given; {@link #each} tells more.
  *
  * @param pigs name of the group
+ * @param pig which of them, by its tag; null if all of them
  * @param active active ingredient as the keeper wrote it; null if unknown
+ * @param route the way it was given; null if unknown
  * @param noted whether it stands in the diary
  * @param lastDose day of the last dose; null if unknown
  * @param clearance the first day they may go, and what it rests on
  * @param said withdrawal the keeper noted from the label or the vet, the longer, days; null if none
  * @param offLabel given other than the pack says
- * @param labels withdrawals printed there for that active, by the way it is given, in words
+ * @param region whose labels and law hold
  * @param running the withdrawal is known and not over today
  * @param mayReach it may still be running on the next day they could go, which is the one set, or
  *     the early end of the forecast, or today; what is unknown counts as yes
  * @param latest of all that these pigs were given and that has a date, it clears last
  * @param blocked some treatment of these pigs has no date and may still matter
+ * @param each from when which pig may go, in a sentence; empty if all were given the same
+ * @param toAsk all that they were given and only the vet can tell the days of, in words; null if
+ *     this is not the first of it
  * @param slaughterOn day set for slaughter; null if there is none
  * @param checkOn day of the check
  */
 public record Treated(
     String pigs,
+    String pig,
     String active,
+    Route route,
     boolean noted,
     LocalDate lastDose,
     Clearance clearance,
     Double said,
     boolean offLabel,
-    String labels,
+    Region region,
     boolean running,
     boolean mayReach,
     boolean latest,
     boolean blocked,
+    String each,
+    String toAsk,
     LocalDate slaughterOn,
     LocalDate checkOn,
     List<String> grounds)
     implements Outlook {
+
+  private static final Map<Route, String> WAYS =
+      Map.of(
+          Route.INJECTION,
+          "by injection",
+          Route.FEED,
+          "in feed",
+          Route.WATER,
+          "in water",
+          Route.POUR_ON,
+          "poured on",
+          Route.BY_MOUTH,
+          "by mouth");
 
   /** First day they may go, the safety day counted; null if there is no date. */
   public LocalDate clearOn() {
@@ -78,6 +105,28 @@ public record Treated(
   /** Whether the withdrawal noted is shorter than any printed there. */
   public boolean shorterThanPrinted() {
     return clearance.shorterThanTable();
+  }
+
+  /** Whether the withdrawal noted is shorter than what the law there sets for use off the label. */
+  public boolean shorterThanLaw() {
+    return shorterThanPrinted() && offLabel && region == Region.EU_UK;
+  }
+
+  /** Withdrawals that labels print for that active, by the way it is given, in words. */
+  public String labels() {
+    return region == Region.ELSEWHERE
+        ? Withdrawal.labelsAnywhere(active)
+        : Withdrawal.labels(active, region);
+  }
+
+  /** What was given, and how if that is known: {@code ivermectin by injection}. */
+  public String given() {
+    return route == null ? activeWords() : activeWords() + " " + WAYS.get(route);
+  }
+
+  /** Whom it was given to: {@code barrows}, {@code pig 12 of barrows}. */
+  public String whom() {
+    return pig == null ? pigs : "pig " + pig + " of " + pigs;
   }
 
   /** The active, or that it has no name, as words of a sentence. */
@@ -102,7 +151,7 @@ public record Treated(
     List<Outlook> all = new ArrayList<>();
     for (int i = 0; i < setup.pigs().size(); i++) {
       Group group = setup.pigs().get(i);
-      if (group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn())) {
+      if (setup.isGone(group)) {
         continue;
       }
       Grounds grounds = Grounds.of("pigs[" + i + "]", "slaughterOn").and("place", "country");
@@ -120,35 +169,80 @@ public record Treated(
     Region region = Region.of(setup.place().country());
     Medicine latest = null;
     boolean blocked = false;
+    List<Medicine> toAsk = new ArrayList<>();
     for (Medicine medicine : given) {
-      LocalDate clearOn = medicine.clearance(region).date();
-      blocked |= clearOn == null && medicine.mayReach(mayGo, region);
+      Clearance clearance = medicine.clearance(region);
+      LocalDate clearOn = clearance.date();
+      boolean mayReach = medicine.mayReach(mayGo, region);
+      blocked |= clearOn == null && mayReach;
+      if (medicine.noted && clearance.basis() == Basis.ASK_THE_VET && mayReach) {
+        toAsk.add(medicine);
+      }
       if (clearOn != null && (latest == null || clearOn.isAfter(latest.clearance(region).date()))) {
         latest = medicine;
       }
     }
+    String asked =
+        toAsk.stream().map(Medicine::words).distinct().collect(Collectors.joining(", and "));
+    String each = each(given, region, setup.checkOn());
     List<Treated> all = new ArrayList<>();
     for (Medicine medicine : given) {
       Clearance clearance = medicine.clearance(region);
       all.add(
           new Treated(
               group.name(),
+              medicine.pig,
               medicine.active,
+              medicine.route,
               medicine.noted,
               medicine.lastDose(),
               clearance,
               medicine.said(),
               medicine.offLabel,
-              Withdrawal.labels(medicine.active, region),
+              region,
               clearance.date() != null && clearance.date().isAfter(setup.checkOn()),
               medicine.mayReach(mayGo, region),
               medicine == latest,
               blocked,
+              each,
+              !toAsk.isEmpty() && medicine == toAsk.get(0) ? asked : null,
               group.slaughterOn(),
               setup.checkOn(),
               medicine.grounds.and(grounds.list()).list()));
     }
     return all;
+  }
+
+  /** From when each pig that was treated alone may go, and from when all the others. */
+  private static String each(Collection<Medicine> given, Region region, LocalDate today) {
+    Set<String> tags = new LinkedHashSet<>();
+    given.stream().map(m -> m.pig).filter(Objects::nonNull).forEach(tags::add);
+    if (tags.isEmpty()) {
+      return "";
+    }
+    List<String> words = new ArrayList<>();
+    for (String tag : tags) {
+      words.add("pig " + tag + " may go " + from(given, tag, region, today));
+    }
+    words.add("the others " + from(given, null, region, today));
+    return "By the diary "
+        + String.join(", ", words)
+        + ". Send some alone only if every tag can be read for sure.";
+  }
+
+  private static String from(
+      Collection<Medicine> given, String tag, Region region, LocalDate today) {
+    LocalDate from = today;
+    for (Medicine medicine : given) {
+      if (medicine.pig == null || medicine.pig.equals(tag)) {
+        LocalDate clearOn = medicine.clearance(region).date();
+        if (clearOn == null && medicine.mayReach(today, region)) {
+          return "on no day that can be told yet";
+        }
+        from = clearOn != null && clearOn.isAfter(from) ? clearOn : from;
+      }
+    }
+    return from.equals(today) ? "any day" : "from " + Dates.words(from);
   }
 
   private static LocalDate mayGo(Setup setup, Group group, List<Course> courses) {
@@ -178,21 +272,32 @@ public record Treated(
 
   private static Collection<Medicine> given(Setup setup, int index) {
     Group group = setup.pigs().get(index);
-    Map<String, Medicine> byActive = new LinkedHashMap<>();
+    List<Medicine> all = new ArrayList<>();
     for (int k = 0; k < setup.diary().size(); k++) {
       DiaryEntry entry = setup.diary().get(k);
       if (isTreatment(entry, group)) {
-        String active = entry.active() == null ? "" : entry.active().strip();
-        byActive
-            .computeIfAbsent(
-                active.toLowerCase(Locale.ROOT), a -> new Medicine(entry.active(), true))
+        Medicine medicine = new Medicine(entry);
+        all.stream()
+            .filter(medicine::isSameCourse)
+            .findFirst()
+            .orElseGet(
+                () -> {
+                  all.add(medicine);
+                  return medicine;
+                })
             .add(entry, "diary[" + k + "]");
       }
     }
-    List<Medicine> all = new ArrayList<>(byActive.values());
+    for (Medicine hasty : List.copyOf(all)) {
+      List<Medicine> same = all.stream().filter(hasty::isOnlyNamedLike).toList();
+      if (same.size() == 1) {
+        same.get(0).add(hasty);
+        all.remove(hasty);
+      }
+    }
     LocalDate wormedOn = group.wormedOn();
     if (wormedOn != null && all.stream().noneMatch(m -> m.isWormingOf(wormedOn))) {
-      Medicine unnamed = new Medicine(null, false);
+      Medicine unnamed = new Medicine();
       unnamed.days.add(wormedOn);
       unnamed.grounds.and("pigs[" + index + "]", "wormedOn");
       all.add(unnamed);
@@ -202,29 +307,69 @@ public record Treated(
 
   /** What is known of one medicine that a group was given. */
   private static final class Medicine {
+    private final String pig;
     private final String active;
+    private final Route route;
     private final boolean noted;
     private final List<LocalDate> days = new ArrayList<>();
-    private final List<Route> routes = new ArrayList<>();
     private final Grounds grounds = new Grounds();
     private Double label;
     private Double vet;
     private boolean offLabel;
 
-    Medicine(String active, boolean noted) {
-      this.active = active;
-      this.noted = noted;
+    /** A worming of which nothing but the day is known. */
+    Medicine() {
+      pig = null;
+      active = null;
+      route = null;
+      noted = false;
+    }
+
+    Medicine(DiaryEntry entry) {
+      pig = entry.pig() == null ? null : entry.pig().strip();
+      active = entry.active() == null ? null : entry.active().strip();
+      route = entry.route();
+      noted = true;
     }
 
     void add(DiaryEntry entry, String path) {
       days.add(entry.on());
-      routes.add(entry.route());
       label = longer(label, entry.withdrawal());
       vet = longer(vet, entry.vetWithdrawal());
       offLabel |= Boolean.TRUE.equals(entry.offLabel());
       grounds.and(path, "active", "route", "on", "withdrawal");
+      grounds.said(path + ".pig", entry.pig());
       grounds.said(path + ".offLabel", entry.offLabel());
       grounds.said(path + ".vetWithdrawal", entry.vetWithdrawal());
+    }
+
+    void add(Medicine hasty) {
+      days.addAll(hasty.days);
+      offLabel |= hasty.offLabel;
+      grounds.and(hasty.grounds.list());
+    }
+
+    boolean isSameCourse(Medicine other) {
+      return active != null && isSameActive(other) && route == other.route;
+    }
+
+    private boolean isSameActive(Medicine other) {
+      return active.equalsIgnoreCase(other.active) && Objects.equals(pig, other.pig);
+    }
+
+    /** Whether nothing but name and day was noted, of one more dose of something that is known. */
+    boolean isOnlyNamedLike(Medicine other) {
+      return active != null
+          && route == null
+          && said() == null
+          && other.route != null
+          && isSameActive(other);
+    }
+
+    /** What it is, and to whom it was given if not to all. */
+    String words() {
+      String what = active == null ? "something that was not named" : active;
+      return pig == null ? what : what + " (pig " + pig + ")";
     }
 
     Double said() {
@@ -251,7 +396,6 @@ public record Treated(
     }
 
     Clearance clearance(Region region) {
-      Route route = routes.stream().distinct().count() == 1 ? routes.get(0) : null;
       return Withdrawal.clearance(
           new Treatment(active, route, region, lastDose(), label, vet, offLabel));
     }

@@ -28,21 +28,22 @@ public record TurnOut(
     SkyOver sky = new SkyOver(setup.place());
     List<Outlook> all = new ArrayList<>();
     for (OpenAir pigs : OpenAir.of(setup, courses)) {
-      Group group = pigs.group();
+      Stay stay = pigs.stay();
+      Group group = stay.group();
       LocalDate arrives = group.arrives();
-      LocalDate last = arrives == null ? pigs.to() : arrives.plusDays(DAYS);
+      LocalDate last = arrives == null ? stay.to() : arrives.plusDays(DAYS);
       if (pigs.skin().burns()
           && !last.isBefore(setup.checkOn())
-          && pigs.from().datesUntil(last.plusDays(1)).anyMatch(sky::isStrong)) {
+          && stay.from().datesUntil(last.plusDays(1)).anyMatch(sky::isStrong)) {
         all.add(
             new TurnOut(
                 group.name(),
                 pigs.pen().name(),
-                OpenAir.skinWords(group),
-                arrives == null ? null : pigs.from(),
+                SkinOf.words(group),
+                arrives == null ? null : stay.from(),
                 likely(pigs),
-                OpenAir.skinGrounds(pigs.groupPath(), group)
-                    .and(pigs.groupPath(), "arrives")
+                SkinOf.grounds(stay.path(), group)
+                    .and(stay.path(), "arrives")
                     .and("place", "latitude")
                     .list()));
       }
@@ -52,7 +53,7 @@ public record TurnOut(
 
   private static double likely(OpenAir pigs) {
     boolean mud = Boolean.TRUE.equals(pigs.pen().shade().wallow());
-    double share = pigs.group().raised() == Group.Raised.INDOORS ? 0.5 : 0.25;
+    double share = pigs.stay().group().raised() == Group.Raised.INDOORS ? 0.5 : 0.25;
     return share * pigs.skin().likelyToBurn(mud);
   }
 }

@@ -204,7 +204,7 @@ final class Watched {
         .filter(d -> d.did() == DiaryEntry.Did.DIED && d.on() != null)
         .filter(d -> !d.on().isAfter(today) && !d.on().isBefore(today.minusDays(days)))
         .filter(d -> !noted.contains(d.on()) && !noted.contains(null))
-        .mapToInt(d -> d.count() == null ? 1 : d.count())
+        .mapToInt(DiaryEntry::countOrOne)
         .sum();
   }
 

@@ -63,23 +63,16 @@ public record WaterNeed(
   private static final int MOST_TO_ONE = 20;
 
   static List<Outlook> of(Setup setup, List<Course> courses) {
-    List<Stay> stays = Stay.of(setup, courses);
     List<Outlook> all = new ArrayList<>();
-    for (int i = 0; i < setup.pens().size(); i++) {
-      Pen pen = setup.pens().get(i);
-      List<Stay> there = Stay.in(pen.name(), stays);
-      if (!there.isEmpty()) {
-        all.add(new Thirst(setup, pen, "pens[" + i + "]", there).need());
-      }
-    }
+    PenStays.of(setup, courses).forEach(in -> all.add(new Thirst(setup, in).need()));
     return all;
   }
 
   /** Goes through the weeks of a pen. */
   private static final class Thirst {
     private final Setup setup;
+    private final PenStays in;
     private final Pen pen;
-    private final String path;
     private final List<Stay> stays;
     private final Weather weather;
     private final LocalDate first;
@@ -91,11 +84,11 @@ public record WaterNeed(
     private LocalDate slowFrom;
     private double slowAt;
 
-    Thirst(Setup setup, Pen pen, String path, List<Stay> stays) {
+    Thirst(Setup setup, PenStays in) {
       this.setup = setup;
-      this.pen = pen;
-      this.path = path;
-      this.stays = stays;
+      this.in = in;
+      this.pen = in.pen();
+      this.stays = in.stays();
       this.weather = new Weather(setup.place());
       this.first = Stay.first(stays);
     }
@@ -110,7 +103,7 @@ public record WaterNeed(
       boolean come = !first.isAfter(setup.checkOn());
       Double volume = pen.water().volume();
       boolean slow = slowFrom != null;
-      Grounds grounds = Grounds.of(path, "water.kind");
+      Grounds grounds = Grounds.of(in.path(), "water.kind");
       stays.forEach(s -> grounds.and(s.grounds().list()));
       stays.stream()
           .filter(s -> s.group().arrives() == null)
@@ -123,7 +116,7 @@ public record WaterNeed(
           most,
           Water.supply(most),
           volume == null ? null : (int) Math.ceil(most / volume),
-          Water.drinkers(count(), heaviest),
+          Water.drinkers(in.count(), heaviest),
           likelyDry(),
           heaviest,
           slowFrom,
@@ -159,19 +152,15 @@ public record WaterNeed(
           .sum();
     }
 
-    private int count() {
-      return stays.stream().mapToInt(Stay::count).sum();
-    }
-
     private double likelyDry() {
       Integer there = pen.water().drinkers();
-      boolean few = there == null || there < 2 || count() > MOST_TO_ONE * there;
+      boolean few = there == null || there < 2 || in.count() > MOST_TO_ONE * there;
       return few || slowFrom != null ? 0.35 : 0.1;
     }
 
     private List<String> assumed() {
       List<String> assumed = new ArrayList<>();
-      if (stays.stream().anyMatch(s -> s.group().count() == null)) {
+      if (!in.counted()) {
         assumed.add("number of pigs not said: reckoned for one");
       }
       if (warm && setup.place().hottestMonth() == null) {

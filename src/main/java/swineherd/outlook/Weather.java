@@ -1,11 +1,8 @@
 package swineherd.outlook;
 
 import java.time.LocalDate;
-import java.util.EnumSet;
-import java.util.Set;
 import swineherd.figures.Heat;
 import swineherd.figures.Hemisphere;
-import swineherd.setup.Country;
 import swineherd.setup.Place;
 
 /** How warm it may be at a place; what is not known counts as warm. Judgement, for planning. */
@@ -21,8 +18,6 @@ record Weather(Place place) {
 
   /** Hottest air that the figures on water go up to, degC. */
   private static final double HOTTEST = 40;
-
-  private static final Set<Country> SOUTH = EnumSet.of(Country.AUSTRALIA, Country.NEW_ZEALAND);
 
   /**
    * Whether the day lies in the warm months: May to September in the north, a month more at either
@@ -41,13 +36,8 @@ record Weather(Place place) {
 
   /** Null in the tropics and where it is not known. */
   private Hemisphere hemisphere() {
-    if (place.latitude() != null) {
-      return Math.abs(place.latitude()) <= TROPIC ? null : Hemisphere.of(place.latitude());
-    }
-    if (place.country() == null || place.country() == Country.ELSEWHERE) {
-      return null;
-    }
-    return SOUTH.contains(place.country()) ? Hemisphere.SOUTH : Hemisphere.NORTH;
+    boolean tropics = place.latitude() != null && Math.abs(place.latitude()) <= TROPIC;
+    return tropics ? null : new Climate(place).hemisphereSaid().orElse(null);
   }
 
   /** Highest air temperature of an ordinary day in that season, degC. */

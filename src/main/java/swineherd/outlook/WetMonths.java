@@ -51,15 +51,13 @@ public record WetMonths(
   }
 
   private static LocalDate from(Setup setup, List<Stay> stays) {
-    return stays.stream()
-        .flatMap(s -> s.from().datesUntil(s.to().plusDays(1)))
-        .filter(day -> isWet(setup, day))
-        .min(LocalDate::compareTo)
-        .orElse(null);
+    return Stay.days(stays).stream().filter(day -> isWet(setup, day)).findFirst().orElse(null);
   }
 
   private static boolean isWet(Setup setup, LocalDate day) {
-    int month = (PlantsThere.isSouthern(setup) ? day.plusMonths(HALF_A_YEAR) : day).getMonthValue();
+    int month =
+        (new Climate(setup.place()).isSouthern() ? day.plusMonths(HALF_A_YEAR) : day)
+            .getMonthValue();
     return month >= limit("wet-month-first") || month <= limit("wet-month-last");
   }
 

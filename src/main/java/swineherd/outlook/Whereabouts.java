@@ -1,7 +1,6 @@
 package swineherd.outlook;
 
 import java.time.LocalDate;
-import java.util.Objects;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
 
@@ -12,10 +11,7 @@ record Whereabouts(Setup setup) {
 
   /** There: the day of arrival is past or today, or the diary or a sign tells of them. */
   boolean isHere(Group group) {
-    if (group.arrives() != null) {
-      return !isGone(group) && !group.arrives().isAfter(setup.checkOn());
-    }
-    return !isGone(group) && isTold(group);
+    return !setup.isGone(group) && setup.isThere(group);
   }
 
   /**
@@ -32,16 +28,7 @@ record Whereabouts(Setup setup) {
 
   /** To come, or nothing says that they are there. */
   boolean isComing(Group group) {
-    return !isGone(group) && !isHere(group);
-  }
-
-  boolean isGone(Group group) {
-    return group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn());
-  }
-
-  private boolean isTold(Group group) {
-    return setup.diary().stream().anyMatch(e -> e.tellsOf(group.name()))
-        || setup.signs().stream().anyMatch(s -> Objects.equals(s.pigs(), group.name()));
+    return !setup.isGone(group) && !isHere(group);
   }
 
   /**
@@ -51,11 +38,11 @@ record Whereabouts(Setup setup) {
   boolean isThereBefore(Group there, Group newcomer) {
     LocalDate day = newcomer.arrives() == null ? setup.checkOn() : newcomer.arrives();
     if (there.equals(newcomer)
-        || isGone(there)
+        || setup.isGone(there)
         || (there.slaughterOn() != null && there.slaughterOn().isBefore(day))) {
       return false;
     }
-    if (newcomer.arrives() == null && isTold(newcomer) && there.arrives() == null) {
+    if (newcomer.arrives() == null && there.arrives() == null && setup.isThere(newcomer)) {
       return false;
     }
     if (there.arrives() != null) {
@@ -63,6 +50,6 @@ record Whereabouts(Setup setup) {
           ? !there.arrives().isAfter(day)
           : there.arrives().isBefore(day);
     }
-    return isTold(there) || newcomer.arrives() != null;
+    return setup.isThere(there) || newcomer.arrives() != null;
   }
 }

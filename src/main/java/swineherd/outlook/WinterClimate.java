@@ -5,13 +5,13 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import swineherd.figures.ColdSeason;
 import swineherd.figures.FirstFrost;
 import swineherd.figures.HardinessZone;
 import swineherd.figures.Hemisphere;
 import swineherd.figures.Winter;
 import swineherd.figures.WinterClass;
-import swineherd.setup.Country;
 import swineherd.setup.Place;
 
 /**
@@ -78,24 +78,17 @@ public record WinterClimate(
             .said(SPREAD, place.frostSpread())
             .said("place.coldestMonth", place.coldestMonth())
             .said("place.hardinessZone", place.hardinessZone());
-    boolean maritime = Boolean.TRUE.equals(place.maritime());
-    HardinessZone zone =
-        place.hardinessZone() == null ? null : HardinessZone.parse(place.hardinessZone());
-    Double nights = place.coldestMonth();
-    if (nights == null && zone != null) {
-      nights = Winter.monthlyMinimum(zone, maritime).likely();
+    Climate said = new Climate(place);
+    HardinessZone zone = said.zone().orElse(null);
+    Double nights = orNull(said.coldestMonth());
+    if (nights != null && place.coldestMonth() == null) {
       assumed.add("nights of the coldest month taken from the hardiness zone");
     }
-    Double worst = null;
-    if (zone != null) {
-      worst = zone.extremeMinimum().likely();
-    } else if (nights != null) {
-      worst = Winter.worstNight(nights, maritime);
-    }
+    Double worst = orNull(said.worstNight());
     WinterClass winterClass = nights == null ? null : WinterClass.of(nights);
-    Hemisphere hemisphere = hemisphere(place);
+    Hemisphere hemisphere = said.hemisphere().orElse(Hemisphere.NORTH);
     MonthDay frost = place.firstHardFrost();
-    double spread = place.frostSpread() == null ? Winter.USUAL_SPREAD : place.frostSpread();
+    double spread = said.frostSpread();
     Kind kind = Kind.FREEZES;
     boolean taken = false;
     if (Boolean.FALSE.equals(place.freezes()) || winterClass == WinterClass.A) {
@@ -126,7 +119,7 @@ public record WinterClimate(
         nights,
         worst,
         winterClass,
-        maritime,
+        said.maritime(),
         List.copyOf(assumed),
         grounds.list());
   }
@@ -179,22 +172,8 @@ public record WinterClimate(
     return Optional.ofNullable(of).filter(z -> z.firstHardFreezeEastUnitedStates().isPresent());
   }
 
-  private static Hemisphere hemisphere(Place place) {
-    if (place.latitude() != null) {
-      return Hemisphere.of(place.latitude());
-    }
-    if (place.country() == Country.AUSTRALIA || place.country() == Country.NEW_ZEALAND) {
-      return Hemisphere.SOUTH;
-    }
-    boolean countryTells = place.country() != null && place.country() != Country.ELSEWHERE;
-    if (countryTells || place.firstHardFrost() == null) {
-      return Hemisphere.NORTH;
-    }
-    // a first frost comes in the half year before midwinter
-    MonthDay day = place.firstHardFrost();
-    return day.isAfter(Hemisphere.NORTH.midwinter()) && !day.isAfter(Hemisphere.SOUTH.midwinter())
-        ? Hemisphere.SOUTH
-        : Hemisphere.NORTH;
+  private static Double orNull(OptionalDouble figure) {
+    return figure.isPresent() ? figure.getAsDouble() : null;
   }
 
   private static MonthDay turned(MonthDay northern, Hemisphere hemisphere) {

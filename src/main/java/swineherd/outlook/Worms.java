@@ -10,9 +10,7 @@ import swineherd.figures.OutsideDomainException;
 import swineherd.figures.Parasites;
 import swineherd.figures.Parasites.History;
 import swineherd.figures.Parasites.Keeping;
-import swineherd.figures.Winter;
 import swineherd.figures.Withdrawal;
-import swineherd.setup.Country;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.Group;
 import swineherd.setup.Pen;
@@ -101,8 +99,11 @@ final class Worms {
         .orElse(null);
   }
 
+  /** One pig that was wormed alone says nothing of the others. */
   private boolean isWorming(DiaryEntry entry) {
-    return Treated.isTreatment(entry, group) && Withdrawal.isForWorms(entry.active());
+    return Treated.isTreatment(entry, group)
+        && entry.pig() == null
+        && Withdrawal.isForWorms(entry.active());
   }
 
   /** Last clean dung count; null if its day is unknown or there is none. */
@@ -196,7 +197,8 @@ final class Worms {
     if (Boolean.FALSE.equals(place.freezes())) {
       return false;
     }
-    Hemisphere hemisphere = hemisphere(place);
+    Climate climate = new Climate(place);
+    Hemisphere hemisphere = climate.hemisphereSaid().orElse(null);
     if (hemisphere == null) {
       return null;
     }
@@ -207,10 +209,8 @@ final class Worms {
     if (place.firstHardFrost() == null) {
       return null;
     }
-    double spread = place.frostSpread() == null ? Winter.USUAL_SPREAD : place.frostSpread();
     try {
-      ColdSeason season =
-          ColdSeason.currentOrNext(place.firstHardFrost(), spread, hemisphere, from);
+      ColdSeason season = climate.coldSeason(from);
       return season.contains(from) && season.contains(to);
     } catch (OutsideDomainException e) {
       return null;
@@ -220,17 +220,5 @@ final class Worms {
   private static boolean inWarmHalf(LocalDate day, Hemisphere hemisphere) {
     boolean aprilToSeptember = day.getMonthValue() >= 4 && day.getMonthValue() <= 9;
     return aprilToSeptember == (hemisphere == Hemisphere.NORTH);
-  }
-
-  private static Hemisphere hemisphere(Place place) {
-    if (place.latitude() != null) {
-      return Hemisphere.of(place.latitude());
-    }
-    if (place.country() == null || place.country() == Country.ELSEWHERE) {
-      return null;
-    }
-    return place.country() == Country.AUSTRALIA || place.country() == Country.NEW_ZEALAND
-        ? Hemisphere.SOUTH
-        : Hemisphere.NORTH;
   }
 }

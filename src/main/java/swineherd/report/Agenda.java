@@ -82,7 +82,7 @@ public record Agenda(String name, LocalDate checkedOn, List<Entry> entries, List
       checklist.items().stream().filter(i -> i.due() != null).forEach(this::item);
       setup.pigs().forEach(this::arrival);
       all(Course.class).forEach(this::course);
-      all(Treated.class).filter(t -> t.clearOn() != null).forEach(this::withdrawal);
+      all(Treated.class).filter(t -> t.clearOn() != null && !t.blocked()).forEach(this::withdrawal);
       all(WormTest.class).forEach(this::wormTest);
       all(WinterStay.class)
           .filter(s -> s.frostKnown() && !s.begun() && s.chance() >= 0.1)
@@ -248,22 +248,19 @@ public record Agenda(String name, LocalDate checkedOn, List<Entry> entries, List
       }
       event(
           "withdrawal-end",
-          treated.pigs() + (treated.active() == null ? "" : " " + treated.active()),
+          treated.whom() + (treated.active() == null ? "" : " " + treated.active()),
           treated.clearOn(),
           "treatment",
           "First day "
-              + treated.pigs()
+              + treated.whom()
               + " may go, as far as "
-              + treated.activeWords()
+              + treated.given()
               + " is concerned.",
           "Last dose "
               + Dates.words(treated.lastDose())
               + ", "
               + Wording.counted(treated.days(), "day", "days")
               + " counted, a day for safety with them."
-              + (treated.blocked()
-                  ? " Of something else they were given the day is not known: they may not go yet."
-                  : "")
               + "\n\nCareful: the label and the vet decide, and a longer period always wins.");
     }
 

@@ -1,8 +1,8 @@
 package swineherd.report;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import swineherd.advice.Item;
 import swineherd.advice.TickedOff;
 import swineherd.compare.Comparison;
@@ -13,9 +13,9 @@ import swineherd.figures.OutsideDomainException;
 import swineherd.figures.Reweighing;
 import swineherd.outlook.Course;
 import swineherd.outlook.DiaryWeight;
-import swineherd.outlook.Treated;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
+import swineherd.setup.Amounts;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
@@ -53,6 +53,7 @@ public final class NoteReport {
       case TREATED -> treated(lines);
       case DIED -> died(lines);
       case DONE -> done(lines);
+      case VET_SAID -> vetSaid(lines);
       default -> {
         // the list says what follows
       }
@@ -74,12 +75,18 @@ public final class NoteReport {
                       .map(kg -> ", " + mass(kg) + " each")
                       .orElse("; that gives no weight for such a pig, use a scale");
           case TREATED ->
-              pigs + "treated" + (entry.active() == null ? "" : " with " + entry.active());
+              (entry.pig() == null ? pigs : "pig " + entry.pig() + " of " + pigs)
+                  + "treated"
+                  + (entry.active() == null ? "" : " with " + entry.active());
           case MOVED -> pigs + "moved to " + entry.pen();
-          case DIED ->
-              Wording.number(entry.count() == null ? 1 : entry.count()) + " of " + pigs + "died";
+          case DIED -> Wording.number(entry.countOrOne()) + " of " + pigs + "died";
           case FED -> pigs + "fed: " + entry.note();
-          case VET_SAID -> "the vet said of " + pigs.strip() + ": " + entry.note();
+          case VET_SAID ->
+              "what the vet said of "
+                  + pigs.strip()
+                  + (Amounts.isIn(entry.note())
+                      ? "; the words stand in the file, amounts are not repeated here"
+                      : ": " + entry.note());
           case DONE ->
               entry.item()
                   + " done"
@@ -152,35 +159,23 @@ public final class NoteReport {
   }
 
   private void treated(Lines lines) {
-    List<Treated> given =
-        comparison.later().outlooks().stream()
-            .filter(Treated.class::isInstance)
-            .map(Treated.class::cast)
-            .filter(t -> Objects.equals(t.pigs(), entry.pigs()))
-            .filter(
-                t ->
-                    t.active() == null
-                        ? entry.active() == null
-                        : t.active().equalsIgnoreCase(entry.active()))
-            .toList();
-    LocalDate clear =
-        given.stream().map(Treated::clearOn).filter(Objects::nonNull).findFirst().orElse(null);
-    lines.add(
-        "  ",
-        clear == null
-            ? "Until its withdrawal is known, none of them may go to slaughter: the label says it, or"
-                + " the vet."
-            : "As far as this is concerned they may go to slaughter from "
-                + Dates.words(clear)
-                + ", not before. The label and the vet always win.");
-    given.stream()
-        .filter(Treated::shorterThanPrinted)
-        .findFirst()
-        .ifPresent(
-            t ->
-                lines.add(
-                    "  ",
-                    "The withdrawal noted is shorter than any printed there: read the pack again."));
+    TreatmentNote.of(comparison.later(), entry).forEach(line -> lines.add("  ", line));
+  }
+
+  /** What a vet says of days is a remark only, until it is noted as days. */
+  private void vetSaid(Lines lines) {
+    if (Pattern.compile("(?i)withdraw|slaughter|days? before|wait").matcher(entry.note()).find()) {
+      lines.add(
+          "  ",
+          "Words are not counted. If the vet gave days before slaughter, note them with the"
+              + " treatment, on the day of its last dose:");
+      lines.line(
+          "    note "
+              + file
+              + " treated "
+              + entry.pigs()
+              + " --active NAME --vet-withdrawal \"DAYS\" --on DAY");
+    }
   }
 
   private void died(Lines lines) {

@@ -3,19 +3,14 @@ package swineherd.report;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import swineherd.figures.Band;
 import swineherd.figures.DateBand;
-import swineherd.figures.Reweighing;
 import swineherd.figures.TapeWeight.Taped;
-import swineherd.outlook.Course;
 import swineherd.outlook.Taping;
-import swineherd.outlook.sheet.Figure;
 import swineherd.rulebook.Table;
 import swineherd.units.Dimension;
 import swineherd.units.Display;
@@ -39,6 +34,7 @@ public final class TapeReport {
   private final Taping taping;
   private final String file;
   private final boolean us;
+  private final TapeLine noted;
 
   /**
    * @param file the setup file, so that the command that notes it can be told; null if none
@@ -48,6 +44,7 @@ public final class TapeReport {
     this.taping = taping;
     this.file = file;
     this.us = us;
+    this.noted = new TapeLine(taping, us);
   }
 
   /** For a terminal of 80 columns. */
@@ -60,13 +57,13 @@ public final class TapeReport {
     }
     cautions().forEach(caution -> lines.add("  ", caution));
     lines.gap().add("", "For the diary, under diary:");
-    lines.line("  " + diaryLine());
-    if (file != null && taping.girths().size() == 1 && taping.lengths().size() <= 1) {
-      lines.line("or: " + command());
+    lines.line("  " + noted.line());
+    if (file != null && noted.isOneReading()) {
+      lines.line("or: " + noted.command(file));
     }
     if (taping.pigs() != null) {
       lines.gap();
-      finish().forEach(line -> lines.add("", "  ", line));
+      TapeFinish.lines(taping, us).forEach(line -> lines.add("", "  ", line));
     }
     return lines.toString();
   }
@@ -80,10 +77,11 @@ public final class TapeReport {
     }
     cautions().forEach(c -> out.append("- ").append(MarkdownReport.escape(c)).append('\n'));
     out.append("\nFor the diary, under `diary:`\n\n```yaml\n");
-    out.append(diaryLine()).append("\n```\n");
+    out.append(noted.line()).append("\n```\n");
     if (taping.pigs() != null) {
       out.append('\n');
-      finish().forEach(line -> out.append(MarkdownReport.escape(line)).append('\n'));
+      TapeFinish.lines(taping, us)
+          .forEach(line -> out.append(MarkdownReport.escape(line)).append('\n'));
     }
     return out.toString();
   }
@@ -100,9 +98,10 @@ public final class TapeReport {
       taped(root.putObject("byGirthAlone"), taping.byGirth());
     }
     root.put("needsScale", taping.type().needsScale());
-    root.put("diary", diaryLine());
+    root.put("diary", noted.line());
     if (taping.pigs() != null) {
       root.put("pigs", taping.pigs());
+      root.put("doubted", taping.isDoubted());
       root.put("targetKg", taping.after() == null ? null : taping.after().target());
       dates(root, "finishBefore", taping.finishBefore());
       dates(root, "finishAfter", taping.finishAfter());
@@ -201,108 +200,18 @@ public final class TapeReport {
   }
 
   private List<String> cautions() {
+    List<String> cautions = new ArrayList<>();
+    TapeFinish.doubt(taping).ifPresent(cautions::add);
     if (taping.type().needsScale()) {
-      return List.of(ROUND, CARE);
+      cautions.add(ROUND);
+    } else {
+      cautions.add(taping.lengths().isEmpty() ? GIRTH_LIMITS : LIMITS);
     }
-    return taping.lengths().isEmpty() ? List.of(GIRTH_LIMITS, CARE) : List.of(LIMITS, CARE);
+    cautions.add(CARE);
+    return cautions;
   }
 
-  private String diaryLine() {
-    StringBuilder line = new StringBuilder("- {on: " + taping.on() + ", pigs: ");
-    line.append(taping.pigs() == null ? "NAME" : quoted(taping.pigs()));
-    line.append(", did: taped, girth: ").append(lengths(taping.girths()));
-    if (!taping.lengths().isEmpty()) {
-      line.append(", length: ").append(lengths(taping.lengths()));
-    }
-    return line.append("}").toString();
-  }
-
-  private String command() {
-    String length =
-        taping.lengths().isEmpty() ? "" : " --length \"" + lengths(taping.lengths()) + "\"";
-    return "swineherd note "
-        + file
-        + " taped \""
-        + taping.pigs()
-        + "\" --girth \""
-        + lengths(taping.girths())
-        + "\""
-        + length
-        + " --on "
-        + taping.on();
-  }
-
-  /** A name as YAML takes it inside braces. */
-  private static String quoted(String name) {
-    return name.matches("[A-Za-z][A-Za-z0-9 -]*")
-        ? name
-        : "\"" + name.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
-  }
-
-  private String lengths(List<Double> metres) {
-    String each =
-        metres.stream()
-            .map(m -> us ? number(m / 0.0254) + " in" : number(m * 100) + " cm")
-            .collect(Collectors.joining(", "));
-    return metres.size() == 1 ? each : "[" + each + "]";
-  }
-
-  private static String number(double value) {
-    String shown = String.format(Locale.ROOT, "%.1f", value);
-    return shown.endsWith(".0") ? shown.substring(0, shown.length() - 2) : shown;
-  }
-
-  private List<String> finish() {
-    Course course = taping.after();
-    if (course == null) {
-      return List.of(
-          Wording.capital(taping.pigs())
-              + ": no growth can be worked out from that weight for such pigs.");
-    }
-    FigureWording wording = new FigureWording(us ? UnitSystem.US : UnitSystem.METRIC);
-    String target = Wording.capital(taping.pigs()) + ", to " + both(course.target()) + ":";
-    DateBand before = taping.finishBefore();
-    DateBand after = taping.finishAfter();
-    if (after == null) {
-      return List.of(
-          target + " farther off than the growth of such pigs is known; set a lower target.");
-    }
-    String now = "now " + wording.words(new Figure.Dates(after));
-    if (before == null) {
-      return List.of(target, now + ".");
-    }
-    long days = ChronoUnit.DAYS.between(before.likely(), after.likely());
-    String moved =
-        days == 0
-            ? "as before"
-            : Wording.counted((int) Math.abs(days), "day", "days")
-                + (days < 0 ? " sooner" : " later");
-    List<String> lines = new ArrayList<>();
-    lines.add(target);
-    lines.add("until now " + wording.words(new Figure.Dates(before)) + ";");
-    lines.add(now + ", " + moved + ".");
-    slow(course).ifPresent(lines::add);
-    lines.add("The day is worth as much as the pig that was taped is like the others.");
-    return lines;
-  }
-
-  private Optional<String> slow(Course course) {
-    Optional<Reweighing> last =
-        course.weighings().stream().filter(w -> w.later().on().equals(taping.on())).findFirst();
-    if (last.isPresent() && last.get().lighter()) {
-      Reweighing weighing = last.get();
-      double error = Math.hypot(weighing.before().start().error(), weighing.later().error());
-      if (weighing.later().kg() >= weighing.before().start().kg() * (1 - error)) {
-        return Optional.of("Lighter than before, but within the error of the tape.");
-      }
-      return Optional.of(
-          "Lighter than before: ask your vet, unless one of the two weights was wrong.");
-    }
-    return last.filter(Reweighing::lagging)
-        .map(w -> "Slower than expected: look at feed, water, worms and health.");
-  }
-
-  private static String both(double kg) {
+  static String both(double kg) {
     return mass(kg, UnitSystem.METRIC) + " (" + mass(kg, UnitSystem.US) + ")";
   }
 

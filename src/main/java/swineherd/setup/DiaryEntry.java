@@ -12,6 +12,7 @@ import java.util.Objects;
  *
  * @param on the day
  * @param pigs name of the group
+ * @param pig which of the group, if not all of it: its tag or mark
  * @param did what was done
  * @param weight mean live weight found, kg each
  * @param girth readings of the heart girth of one usual pig, m
@@ -29,6 +30,7 @@ import java.util.Objects;
 public record DiaryEntry(
     LocalDate on,
     String pigs,
+    String pig,
     Did did,
     Double weight,
     List<Double> girth,
@@ -48,12 +50,25 @@ public record DiaryEntry(
     length = length == null ? List.of() : List.copyOf(length);
   }
 
+  /** Note of a move that is only planned for that day: what comes before it is still to be done. */
+  public static final String PLANNED = "planned";
+
+  /** Whether it is a move that has not been made yet. */
+  public boolean isPlanned() {
+    return did == Did.MOVED && note != null && note.strip().equalsIgnoreCase(PLANNED);
+  }
+
   /**
    * Whether it tells that these pigs are there. An item that was done does not: much is done before
    * they come.
    */
   public boolean tellsOf(String name) {
     return did != Did.DONE && Objects.equals(pigs, name);
+  }
+
+  /** Number of pigs it is about; one where it was not said. */
+  public int countOrOne() {
+    return count == null ? 1 : count;
   }
 
   /** What was done. */

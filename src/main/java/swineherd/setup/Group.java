@@ -75,6 +75,11 @@ public record Group(
     MeatFor meatFor,
     Double forecast) {
 
+  /** Number of pigs; one where it was not said. */
+  public int countOrOne() {
+    return count == null ? 1 : count;
+  }
+
   /** Males, gilts or both. */
   public enum Sex {
     @JsonProperty("gilts")

@@ -63,6 +63,11 @@ public record Setup(
         || signs.stream().anyMatch(s -> Objects.equals(s.pigs(), group.name()));
   }
 
+  /** Whether the day set for the slaughter of a group has passed. */
+  public boolean isGone(Group group) {
+    return group.slaughterOn() != null && group.slaughterOn().isBefore(checkOn);
+  }
+
   /** The group of that name. */
   public Optional<Group> group(String name) {
     return pigs.stream().filter(g -> name != null && name.equals(g.name())).findFirst();

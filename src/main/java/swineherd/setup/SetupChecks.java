@@ -52,6 +52,7 @@ final class SetupChecks {
       checks.notLater(path + "on", entry.on(), setup.checkOn(), "the day of the check");
       checks.itemExists(path + "item", entry.item());
       checks.notBeforeArrival(path + "on", entry);
+      checks.nameOnly(path + "active", entry.active());
     }
     checks.deaths();
     String zone = setup.place().hardinessZone();
@@ -60,14 +61,27 @@ final class SetupChecks {
     }
   }
 
-  /** What is done to pigs is done once they are there; what is done for them may be before. */
+  /** Never an amount: it would be repeated wherever the medicine is named. */
+  private void nameOnly(String path, String active) {
+    if (active != null && Amounts.isIn(active)) {
+      add(
+          path,
+          "the name alone, without amount or strength",
+          "such as ivermectin; an amount belongs in your medicine book and is not repeated here");
+    }
+  }
+
+  /**
+   * What is done to pigs is done once they are there; what is done for them may be before, and so
+   * may a treatment: by whoever sold them.
+   */
   private void notBeforeArrival(String path, DiaryEntry entry) {
     Group group = Since.group(setup, entry);
     if (entry.did() == null || entry.on() == null || group == null || group.arrives() == null) {
       return;
     }
     switch (entry.did()) {
-      case WEIGHED, TAPED, TREATED, DIED, MOVED -> {
+      case WEIGHED, TAPED, DIED, MOVED -> {
         if (entry.on().isBefore(group.arrives())) {
           add(
               path,
@@ -79,6 +93,7 @@ final class SetupChecks {
               null);
         }
       }
+      case TREATED -> notLater(path, group.born(), entry.on(), "the treatment");
       default -> {
         // feed may be bought, and a vet or an item may come, before the pigs
       }
@@ -184,7 +199,7 @@ final class SetupChecks {
       DiaryEntry entry = setup.diary().get(i);
       Group group = Since.group(setup, entry);
       if (entry.did() == DiaryEntry.Did.DIED && group != null && group.count() != null) {
-        int all = died.merge(group.name(), Since.count(entry), Integer::sum);
+        int all = died.merge(group.name(), entry.countOrOne(), Integer::sum);
         if (all > group.count()) {
           add(
               "diary[" + i + "].count",

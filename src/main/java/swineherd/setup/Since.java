@@ -46,11 +46,6 @@ final class Since {
     return setup.group(entry.pigs()).orElse(null);
   }
 
-  /** How many died; one if that was not said. */
-  static int count(DiaryEntry entry) {
-    return entry.count() == null ? 1 : entry.count();
-  }
-
   private Setup applied() {
     List<Stay> stays = new ArrayList<>();
     for (int i = 0; i < said.pigs().size(); i++) {
@@ -107,7 +102,7 @@ final class Since {
     int died = 0;
     for (DiaryEntry entry : said.diary()) {
       if (entry.did() == DiaryEntry.Did.DIED && Objects.equals(group(said, entry), group)) {
-        died += count(entry);
+        died += entry.countOrOne();
       }
     }
     if (died == 0 || group.count() == null) {

@@ -58,12 +58,17 @@ final class Examples {
 
   /** The setup of an example with further changes. */
   static SetupFile setup(File file, Example example, Map<String, JsonNode> changes) {
+    return read(tree(file, example, changes));
+  }
+
+  /** The answers of an example with further changes, as they stand in the file. */
+  static ObjectNode tree(File file, Example example, Map<String, JsonNode> changes) {
     ObjectNode tree = file.base().deepCopy();
     if (example.fires() != null) {
       example.fires().forEach((path, value) -> set(tree, path, value.deepCopy()));
     }
     changes.forEach((path, value) -> set(tree, path, value.deepCopy()));
-    return read(tree);
+    return tree;
   }
 
   static SetupFile read(JsonNode tree) {

@@ -1,15 +1,12 @@
 package swineherd.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static swineherd.cli.Runs.run;
+import static swineherd.cli.Runs.runOn;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine;
+import swineherd.cli.Runs.Run;
 
 /** The command line from end to end: what is typed, and what comes out where. */
 class CheckCommandTest {
@@ -28,28 +25,6 @@ class CheckCommandTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   @TempDir Path folder;
-
-  private record Run(int exit, String out, String err) {}
-
-  private static Run run(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Swineherd.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
-    int exit = line.execute(args);
-    return new Run(exit, out.toString(), err.toString());
-  }
-
-  private static Run runOn(String input, String... args) {
-    InputStream before = System.in;
-    System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
-    try {
-      return run(args);
-    } finally {
-      System.setIn(before);
-    }
-  }
 
   private String file(String name, String text) throws IOException {
     return Files.writeString(folder.resolve(name), text).toString();

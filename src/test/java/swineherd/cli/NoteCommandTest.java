@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import swineherd.cli.Runs.Run;
 
 class NoteCommandTest {
@@ -118,7 +122,7 @@ class NoteCommandTest {
   @Test
   void of_a_treatment_without_a_known_withdrawal_none_may_go() {
     assertThat(note("treated", "weaners", "--on", "2027-07-01").words())
-        .contains("none of them may go to slaughter");
+        .contains("No day for slaughter can be told", "none of them may go");
   }
 
   @Test
@@ -206,12 +210,130 @@ class NoteCommandTest {
         "weighed weaners 45 lb --on 2027-04-20 | is before weaners arrive, 1 May 2027",
         "died weaners --on 2027-04-20 | is before weaners arrive",
         "moved weaners yard --on 2027-04-20 | is before weaners arrive",
-        "treated weaners --on 2027-04-20 | is before weaners arrive",
+        "treated weaners --active ivermectin/3/ml | the name alone, without amount or strength",
+        "treated weaners --active tylosin/20/% | the name alone",
+        "weighed weaners 45 lb --pig 12 | does not go with",
       })
   void what_cannot_be_right_is_told_and_not_written(String typed, String why) {
     Run run =
-        note((typed.contains("--on") ? typed : typed + " --on 2027-07-10").strip().split(" "));
+        note(
+            Stream.of((typed.contains("--on") ? typed : typed + " --on 2027-07-10").split(" "))
+                .map(word -> word.replace('/', ' '))
+                .toArray(String[]::new));
     isRefused(run, why);
+    assertThat(run.err()).doesNotContain("3 ml", "20 %");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(
+      strings = {
+        "ivermectin 3 ml",
+        "3ml ivermectin",
+        "tylosin 20%",
+        "penicillin, 2 cc",
+        "ivermectin one shot",
+        "a dose of tylosin",
+        "ivermectin 1 ml per 33 kg",
+        "oxytetracycline 200 mg/mL",
+        "penicillin 300,000 units",
+        "half a tablet of it",
+      })
+  void an_amount_is_no_part_of_the_name(String active) {
+    Run run = note("treated", "weaners", "--active", active, "--on", "2027-07-10");
+    isRefused(run, "the name alone");
+    assertThat(run.err()).doesNotContain(active);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(
+      strings = {
+        "vitamin B12",
+        "E. coli vaccine",
+        "PCV2 vaccine",
+        "oxytetracycline long-acting",
+        "penicillin G procaine",
+        "a vaccine against erysipelas",
+      })
+  void a_name_may_have_figures(String active) {
+    assertThat(note("treated", "weaners", "--active", active, "--on", "2027-07-10").exit())
+        .isZero();
+  }
+
+  private String treated(String... more) {
+    List<String> words = new ArrayList<>(List.of("treated", "weaners", "--on", "2027-07-05"));
+    words.addAll(List.of(more));
+    Run run = note(words.toArray(String[]::new));
+    assertThat(run.exit()).as(run.err()).isZero();
+    return run.words();
+  }
+
+  /** On no label for pigs: 18 days by injection, 5 in feed (21 CFR 522.1192, 558.300 [read]). */
+  @Test
+  void nought_days_are_doubted_and_the_longer_days_of_the_table_count() {
+    assertThat(treated("--active=ivermectin", "--route=injection", "--withdrawal=0 days"))
+        .contains("may go to slaughter from 24 July 2027")
+        .contains("Read the pack again: labels print 18 days by injection, 5 days in feed.")
+        .contains("18 days are counted");
+    // a vaccine may have none: the day after, for safety [judgement]
+    assertThat(treated("--active=erysipelas vaccine", "--withdrawal=0 days"))
+        .contains("from 6 July 2027")
+        .contains("Read again what the label says of pig meat")
+        .contains("Something else they were given holds them until 24 July 2027");
+  }
+
+  @Test
+  void no_day_is_told_while_the_end_of_anything_is_not_known() {
+    assertThat(treated()).contains("only the vet can give the days");
+    assertThat(treated("--active=ivermectin", "--route=injection", "--withdrawal=18 days"))
+        .contains("the end of something else they were given is not known")
+        .doesNotContain("24 July", "may go to slaughter from");
+  }
+
+  @Test
+  void one_pig_alone_is_told_apart_from_the_others() {
+    assertThat(
+            treated("--pig=12", "--active=ivermectin", "--route=injection", "--withdrawal=18 days"))
+        .contains("pig 12 of weaners treated with ivermectin")
+        .contains("pig 12 of weaners may go to slaughter from 24 July 2027")
+        .contains("the others any day", "only if every tag can be read");
+  }
+
+  @Test
+  void the_days_of_a_vet_are_counted_only_as_days() {
+    Run run = note("vet-said", "weaners", "tylosin, withdrawal 14 days", "--on", "2027-07-05");
+    assertThat(run.words()).contains("Words are not counted", "--vet-withdrawal");
+    assertThat(note("vet-said", "weaners", "rest and water", "--on", "2027-07-05").out())
+        .doesNotContain("--vet-withdrawal");
+  }
+
+  @Test
+  void an_amount_that_the_vet_gave_is_kept_and_not_repeated() {
+    Run run = note("vet-said", "weaners", "3 ml every morning", "--on", "2027-07-05");
+    assertThat(run.out()).doesNotContain("3 ml");
+    assertThat(file).content().contains("note: 3 ml every morning");
+  }
+
+  @Test
+  void a_shorter_correction_does_not_replace_longer_days() {
+    treated("--active=tylosin", "--route=injection", "--withdrawal=140 days");
+    assertThat(treated("--active=tylosin", "--route=injection", "--withdrawal=14 days"))
+        .contains("Longer days stand for it", "140", "change them in the file");
+  }
+
+  @Test
+  void a_misspelt_name_is_asked_about() {
+    assertThat(treated("--active=ivermektin", "--route=injection", "--withdrawal=18 days"))
+        .contains("Did you mean ivermectin?");
+    assertThat(treated("--active=somethingelse", "--withdrawal=18 days"))
+        .contains("the days noted could not be tested");
+  }
+
+  @Test
+  void what_the_seller_gave_may_be_noted_and_nothing_of_pigs_that_have_gone() throws IOException {
+    assertThat(note("treated", "weaners", "--active=tylosin", "--on=2027-04-28").exit()).isZero();
+    Files.writeString(file, PIGS.replace("trained: no", "slaughterOn: 2027-07-01"));
+    assertThat(note("treated", "weaners", "--active=tylosin", "--on=2027-07-02").err())
+        .contains("gone since 1 July 2027", "change slaughterOn");
   }
 
   @Test

@@ -1,34 +1,22 @@
 package swineherd.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static swineherd.cli.Runs.run;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
+import swineherd.cli.Runs.Run;
 
 class RemedyCommandTest {
   private static final String DEMO = "scenarios/alder-bottom.yaml";
   private static final ObjectMapper JSON = new ObjectMapper();
 
   @TempDir Path folder;
-
-  private record Run(int exit, String out, String err) {}
-
-  private static Run run(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Swineherd.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
-    return new Run(line.execute(args), out.toString(), err.toString());
-  }
 
   @Test
   void says_what_to_change_in_the_units_of_the_keeper() {

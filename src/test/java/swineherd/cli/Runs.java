@@ -1,7 +1,10 @@
 package swineherd.cli;
 
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 
 /** Runs commands as they are typed. */
@@ -23,5 +26,16 @@ final class Runs {
     line.setErr(new PrintWriter(err));
     int exit = line.execute(args);
     return new Run(exit, out.toString(), err.toString());
+  }
+
+  /** Runs one that reads standard input. */
+  static Run runOn(String input, String... args) {
+    InputStream before = System.in;
+    System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
+    try {
+      return run(args);
+    } finally {
+      System.setIn(before);
+    }
   }
 }

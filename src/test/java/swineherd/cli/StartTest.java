@@ -3,16 +3,21 @@ package swineherd.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import swineherd.cli.Runs.Run;
 
 /** What a fresh process loads, and what it does on a machine that lacks something. */
 class StartTest {
@@ -21,16 +26,19 @@ class StartTest {
 
   @TempDir Path folder;
 
-  private record Run(int exit, String out, String err) {}
-
   private Run run(List<String> command) throws IOException, InterruptedException {
+    return run(command, Map.of());
+  }
+
+  private Run run(List<String> command, Map<String, String> environment)
+      throws IOException, InterruptedException {
     Path out = folder.resolve("out");
     Path err = folder.resolve("err");
-    Process process =
-        new ProcessBuilder(command)
-            .redirectOutput(out.toFile())
-            .redirectError(err.toFile())
-            .start();
+    ProcessBuilder builder =
+        new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+    builder.environment().remove("SWINEHERD_TRACE");
+    builder.environment().putAll(environment);
+    Process process = builder.start();
     process.getOutputStream().close();
     int exit = process.waitFor();
     return new Run(
@@ -40,9 +48,14 @@ class StartTest {
   }
 
   private static List<String> swineherd(List<String> options, String... arguments) {
+    return swineherd(System.getProperty("java.class.path"), options, arguments);
+  }
+
+  private static List<String> swineherd(
+      String classpath, List<String> options, String... arguments) {
     List<String> command = new ArrayList<>(List.of(JAVA));
     command.addAll(options);
-    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    command.addAll(List.of("-cp", classpath));
     command.add(Swineherd.class.getName());
     command.addAll(List.of(arguments));
     return command;
@@ -96,5 +109,34 @@ class StartTest {
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains("finds no fonts").contains("fontconfig").hasLineCount(1);
     assertThat(chart).doesNotExist();
+  }
+
+  /** Where libraries are missing, as after half a copy. */
+  private Run checkWithoutRules(Map<String, String> environment) throws Exception {
+    String whole = System.getProperty("java.class.path");
+    String torn =
+        Arrays.stream(whole.split(File.pathSeparator))
+            .filter(part -> !part.contains("drools"))
+            .collect(Collectors.joining(File.pathSeparator));
+    assertThat(torn).isNotEqualTo(whole);
+    return run(swineherd(torn, List.of(), "check", "scenarios/rush-end.yaml"), environment);
+  }
+
+  @Test
+  void a_library_that_is_missing_is_told_in_a_line() throws Exception {
+    Run run = checkWithoutRules(Map.of());
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err())
+        .startsWith("A part of the program is missing or does not fit the rest; build it again")
+        .contains("drools")
+        .hasLineCount(1);
+  }
+
+  @Test
+  void a_developer_can_have_the_stack_trace() throws Exception {
+    Run run = checkWithoutRules(Map.of("SWINEHERD_TRACE", "1"));
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.err()).contains("\tat swineherd.advice.KnowledgeBase", "Caused by: ");
   }
 }

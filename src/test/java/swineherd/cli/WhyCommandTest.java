@@ -1,47 +1,34 @@
 package swineherd.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static swineherd.cli.Runs.run;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.util.List;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import picocli.CommandLine;
+import swineherd.cli.Runs.Run;
 import swineherd.rulebook.Rulebook;
 
 class WhyCommandTest {
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
-  private int why(String... args) {
-    CommandLine line = Swineherd.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
-    String[] all = new String[args.length + 1];
-    all[0] = "why";
-    System.arraycopy(args, 0, all, 1, args.length);
-    return line.execute(all);
-  }
-
   @Test
   void a_rule_tells_what_it_says_when_and_an_example_each_way() {
-    assertThat(why("fence.train-first")).isZero();
-    assertThat(out.toString())
+    Run run = run("why", "fence.train-first");
+    assertThat(run.exit()).isZero();
+    assertThat(run.out())
         .contains("fence.train-first: Train them")
         .contains("It says")
         .contains("It applies when all of this is so")
         .contains("It rests on")
         .contains("and not when")
         .contains("they know the wire (pigs[0].trained: yes)");
-    assertThat(out.toString().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(80));
+    assertThat(run.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(80));
   }
 
   @Test
   void the_setup_under_the_example_is_shown_as_it_would_be_written() {
-    why("fence.train-first");
-    assertThat(out.toString())
+    Run run = run("why", "fence.train-first");
+    assertThat(run.out())
         .contains("Both on top of this setup")
         .contains("- checkOn: 2027-03-01")
         .containsPattern("pens\\[0\\]: \\{name: hillside, area: 400 m2")
@@ -51,27 +38,29 @@ class WhyCommandTest {
 
   @Test
   void words_find_rules() {
-    assertThat(why("WIRE", "train")).isZero();
-    assertThat(out.toString()).contains("fence.train-first");
+    Run run = run("why", "WIRE", "train");
+    assertThat(run.exit()).isZero();
+    assertThat(run.out()).contains("fence.train-first");
   }
 
   @Test
   void a_word_no_rule_speaks_of_is_said() {
-    assertThat(why("zeppelin")).isEqualTo(2);
-    assertThat(out.toString()).isEmpty();
-    assertThat(err.toString()).contains("No rule speaks of zeppelin");
+    Run run = run("why", "zeppelin");
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("No rule speaks of zeppelin");
   }
 
   @Test
   void nothing_asked_is_told_so() {
-    assertThat(why()).isEqualTo(2);
-    assertThat(err.toString()).contains("--all");
+    Run run = run("why");
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.err()).contains("--all");
   }
 
   @TestFactory
   List<DynamicTest> every_rule_has_a_page_and_stands_in_the_catalogue() {
-    why("--all", "--format", "markdown");
-    String catalogue = out.toString();
+    String catalogue = run("why", "--all", "--format", "markdown").out();
     return Rulebook.rules().keySet().stream()
         .map(
             id ->
@@ -79,9 +68,9 @@ class WhyCommandTest {
                     id,
                     () -> {
                       assertThat(catalogue).contains("\n### " + id + "\n");
-                      WhyCommandTest one = new WhyCommandTest();
-                      assertThat(one.why(id)).isZero();
-                      assertThat(one.out.toString()).contains("It applies when", "and not when");
+                      Run run = run("why", id);
+                      assertThat(run.exit()).isZero();
+                      assertThat(run.out()).contains("It applies when", "and not when");
                     }))
         .toList();
   }

@@ -2,13 +2,12 @@ package swineherd.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static swineherd.cli.Runs.run;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -23,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine;
+import swineherd.cli.Runs.Run;
 
 /** Stories of winters as keepers meet them. */
 class WinterCommandTest {
@@ -31,31 +30,21 @@ class WinterCommandTest {
 
   @TempDir Path folder;
 
-  private StringWriter out = new StringWriter();
-  private StringWriter err = new StringWriter();
-
-  private int run(String... args) {
-    out = new StringWriter();
-    err = new StringWriter();
-    CommandLine line = Swineherd.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
-    return line.execute(args);
-  }
-
   private String text(String... args) {
-    assertThat(run(args)).as(err.toString()).isZero();
-    return out.toString().replaceAll("\\s+", " ");
+    Run run = run(args);
+    assertThat(run.exit()).as(run.err()).isZero();
+    return run.words();
   }
 
   private JsonNode json(String command, String file, String... more) {
     List<String> args = new ArrayList<>(List.of(command, file, "--format", "json"));
     args.addAll(List.of(more));
-    assertThat(run(args.toArray(String[]::new))).as(err.toString()).isZero();
+    Run run = run(args.toArray(String[]::new));
+    assertThat(run.exit()).as(run.err()).isZero();
     try {
-      return JSON.readTree(out.toString());
+      return JSON.readTree(run.out());
     } catch (JsonProcessingException e) {
-      throw new AssertionError(out.toString(), e);
+      throw new AssertionError(run.out(), e);
     }
   }
 
@@ -120,9 +109,10 @@ class WinterCommandTest {
   @ParameterizedTest
   @MethodSource("scenarios")
   void fits_a_terminal_and_names_every_group(Path scenario) {
-    assertThat(run("winter", scenario.toString())).isZero();
-    assertThat(out.toString().lines()).allMatch(l -> l.length() <= 80);
-    assertThat(err.toString()).isEmpty();
+    Run run = run("winter", scenario.toString());
+    assertThat(run.exit()).isZero();
+    assertThat(run.out().lines()).allMatch(l -> l.length() <= 80);
+    assertThat(run.err()).isEmpty();
     for (JsonNode group : json("winter", scenario.toString()).get("groups")) {
       assertThat(text("winter", scenario.toString()))
           .containsIgnoringCase(group.get("pigs").asText());
@@ -236,7 +226,7 @@ class WinterCommandTest {
     assertThat(json("winter", north).at("/groups/0/begun").asBoolean()).isTrue();
     assertThat(text("winter", north)).contains("Checked 29 February 2028");
     // the same pigs a year later, on the last day of the shorter month
-    assertThat(run("winter", north, "--on", "2029-02-28")).isZero();
+    assertThat(run("winter", north, "--on", "2029-02-28").exit()).isZero();
     // high in the southern hills the first frost of a common year is on 28 February
     String south =
         reds(
@@ -350,50 +340,9 @@ class WinterCommandTest {
   @ValueSource(strings = {"0a", "14", "5c", "five", "-20 F"})
   void what_is_no_zone_is_refused_at_its_place(String zone) throws IOException {
     String file = file("place: {hardinessZone: \"" + zone + "\"}\n");
-    assertThat(run("winter", file)).isEqualTo(2);
-    assertThat(err.toString()).contains("pigs.yaml:1:").contains("not a zone; 1a to 13b");
-    assertThat(out.toString()).isEmpty();
-  }
-
-  // --------------------------------------------------------------------------------- calendar
-
-  @Test
-  void the_calendar_holds_the_days_of_the_winter() {
-    assertThat(run("calendar", "scenarios/totara-gully.yaml")).isZero();
-    assertThat(out.toString())
-        .startsWith("BEGIN:VCALENDAR\r\n")
-        .contains("DTSTART;VALUE=DATE:20270428\r\n", "DTSTART;VALUE=DATE:20270512\r\n");
-    assertThat(err.toString())
-        .containsPattern("Not in it, for want of a day: \\d+ of the checklist");
-  }
-
-  @Test
-  void the_calendar_goes_into_a_file() throws IOException {
-    Path to = folder.resolve("pigs.ics");
-    assertThat(run("calendar", "scenarios/alder-bottom.yaml", "--out", to.toString())).isZero();
-    assertThat(out.toString()).contains(" days written to " + to);
-    assertThat(Files.readString(to)).startsWith("BEGIN:VCALENDAR").contains("BEGIN:VALARM");
-  }
-
-  @Test
-  void a_calendar_that_cannot_be_written_is_told_in_a_line() {
-    String to = folder.resolve("no/pigs.ics").toString();
-    assertThat(run("calendar", "scenarios/alder-bottom.yaml", "--out", to)).isEqualTo(1);
-    assertThat(err.toString()).contains("cannot be written", "no such folder").hasLineCount(1);
-    assertThat(out.toString()).isEmpty();
-  }
-
-  @Test
-  void what_is_urgent_is_no_matter_for_a_calendar() throws IOException {
-    String file =
-        file(
-            """
-            checkOn: 2027-07-01
-            pens: [{name: yard}]
-            pigs: [{name: reds, pen: yard, count: 3, arrives: 2027-06-05, arrivalWeight: 16 kg}]
-            signs: [{pigs: reds, sign: cannot-rise, since: 2027-06-30}]
-            """);
-    assertThat(run("calendar", file)).isZero();
-    assertThat(err.toString()).contains("Something is urgent", "call now", "for want of a day");
+    Run run = run("winter", file);
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.err()).contains("pigs.yaml:1:").contains("not a zone; 1a to 13b");
+    assertThat(run.out()).isEmpty();
   }
 }

@@ -40,7 +40,8 @@ class WithdrawalTest {
     "W09 oxytetracycline 200 mg/mL US (21 CFR 522.1660) [read],"
         + " oxytetracycline-long-acting, INJECTION, US, 28, 28",
     "W10 oxytetracycline 100 mg/mL US (21 CFR 522.1662a) [read],"
-        + " oxytetracycline, INJECTION, US, 22, 26",
+        + " oxytetracycline hydrochloride, INJECTION, US, 22, 26",
+    "W09 and W10: plain oxytetracycline may be either, oxytetracycline, INJECTION, US, 22, 28",
     "W11 tylosin US (21 CFR 522.2640) [read], tylosin, INJECTION, US, 14, 14",
     "W11 flunixin US (21 CFR 522.970) [read], flunixin, INJECTION, US, 12, 12",
     "chlortetracycline mix US (21 CFR 558.145) [read],"

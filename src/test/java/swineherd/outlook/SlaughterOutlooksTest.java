@@ -64,7 +64,9 @@ class SlaughterOutlooksTest {
     "united-states, piperazine, feed, '', 2027-10-12, W07 read",
     "united-states, penicillin procaine, injection, '', 2027-09-28, W08 memory",
     "united-states, oxytetracycline long-acting, injection, '', 2027-10-19, W09 read",
-    "united-states, oxytetracycline, injection, '', 2027-10-17, W10 read",
+    "united-states, oxytetracycline hydrochloride, injection, '', 2027-10-17, W10 read",
+    // which of the two kinds was not said: the longer
+    "united-states, oxytetracycline, injection, '', 2027-10-19, W09 read",
     "united-states, tylosin, injection, '', 2027-10-05, W11 read",
     "united-states, flunixin, injection, '', 2027-10-03, W11 read",
     // fed with feed for the last time on that day: the days of a feed medicine

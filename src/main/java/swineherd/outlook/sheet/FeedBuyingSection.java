@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import swineherd.figures.FeedBuying;
+import swineherd.outlook.Climate;
 import swineherd.outlook.FeedStore;
 import swineherd.setup.Money;
 import swineherd.setup.Setup;

@@ -3,6 +3,7 @@ package swineherd.outlook.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import swineherd.figures.OutsideDomainException;
+import swineherd.outlook.Climate;
 import swineherd.outlook.Outlooks;
 import swineherd.setup.Pen;
 import swineherd.setup.Setup;

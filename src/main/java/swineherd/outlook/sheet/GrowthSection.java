@@ -17,6 +17,7 @@ import swineherd.figures.Reweighing;
 import swineherd.figures.Spread;
 import swineherd.figures.WeanerPurchase;
 import swineherd.figures.Weighing;
+import swineherd.outlook.Climate;
 import swineherd.outlook.Course;
 
 /** What a group will weigh and when it is finished. */

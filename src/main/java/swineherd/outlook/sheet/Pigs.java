@@ -35,12 +35,7 @@ record Pigs(Setup setup, int index, Group group, Course course, String refused, 
 
   private static Pigs of(Setup setup, int index, List<Outlook> outlooks) {
     Group group = setup.pigs().get(index);
-    Optional<Course> course =
-        outlooks.stream()
-            .filter(Course.class::isInstance)
-            .map(Course.class::cast)
-            .filter(c -> c.pigs().equals(group.name()))
-            .findFirst();
+    Optional<Course> course = Course.find(Course.all(outlooks), group);
     if (course.isEmpty()) {
       String refused =
           outlooks.stream()
@@ -75,12 +70,12 @@ record Pigs(Setup setup, int index, Group group, Course course, String refused, 
 
   /** Number of pigs; one where it was not said. */
   int count() {
-    return course == null ? (group.count() == null ? 1 : group.count()) : course.count();
+    return course == null ? group.countOrOne() : course.count();
   }
 
   /** Whether the day set for slaughter has passed. */
   boolean gone() {
-    return group.slaughterOn() != null && group.slaughterOn().isBefore(setup.checkOn());
+    return setup.isGone(group);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import swineherd.figures.Band;
 import swineherd.figures.OutsideDomainException;
+import swineherd.outlook.Climate;
 
 /**
  * The course of one group as a chart shows it, week by week.

@@ -46,7 +46,11 @@ final class ReleaseSection {
 
   /** The day from which the meat of a group is free of all that it was given, if it is known. */
   static Optional<LocalDate> clearOn(Pigs pigs, Worked worked) {
-    return treated(pigs, worked).stream()
+    List<Treated> all = treated(pigs, worked);
+    if (all.stream().anyMatch(Treated::blocked)) {
+      return Optional.empty();
+    }
+    return all.stream()
         .filter(t -> t.clearOn() != null)
         .map(Treated::clearOn)
         .max(Comparator.naturalOrder());
@@ -59,7 +63,7 @@ final class ReleaseSection {
   private void withdrawal(Treated treated) {
     rows.add(
         "withdrawal",
-        "Free of " + treated.activeWords(),
+        "Free of " + treated.given() + (treated.pig() == null ? "" : ", pig " + treated.pig()),
         row -> {
           if (treated.lastDose() != null) {
             row.with("last", new Figure.Day(treated.lastDose())).note("last given on {last}");
@@ -71,6 +75,9 @@ final class ReleaseSection {
                   case LAST_DOSE_UNKNOWN -> "no date: the day of the last dose is not known";
                   default -> "no date: ask the vet";
                 });
+          }
+          if (treated.blocked() && treated.running()) {
+            return Figure.words("not over yet; of something else the end is not known");
           }
           row.with("days", Figure.days(treated.days()));
           row.note("{days} and a day for safety");

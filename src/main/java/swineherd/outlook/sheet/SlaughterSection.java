@@ -9,6 +9,7 @@ import swineherd.figures.Band;
 import swineherd.figures.Carcass;
 import swineherd.figures.Freezer;
 import swineherd.figures.HeavierPig;
+import swineherd.figures.MeatSafety;
 import swineherd.figures.SlaughterDay;
 import swineherd.figures.Transport;
 import swineherd.outlook.MeatYield;
@@ -20,6 +21,8 @@ import swineherd.units.Dimension;
 final class SlaughterSection {
   private static final int MORNING = 8;
   private static final double HEAVIER = 20;
+  private static final double THIN_CM = 15;
+  private static final double THICK_CM = 30;
 
   /** Feed for each weight gained to 110 kg, of an ordinary modern pig (nrc-2012). */
   private static final double USUAL_CONVERSION = 2.8;
@@ -78,8 +81,36 @@ final class SlaughterSection {
           row.note("one of that size freezes {freezes}: let the butcher freeze it");
           return Figure.of(litres, Dimension.CAPACITY);
         });
+    cooking();
     heavier();
     road();
+  }
+
+  /** Germs and worms in the muscle show from outside on no pig. */
+  private void cooking() {
+    rows.add(
+        "cook",
+        "Cook mince and sausage to, inside",
+        row -> {
+          row.rests("usda-pork-cooking", "fsa-cooking");
+          row.with("whole", Figure.degC(MeatSafety.cookToC(MeatSafety.Meat.WHOLE_CUT)));
+          row.with("two", Figure.degC(MeatSafety.cookForTwoMinutesC()));
+          row.note("whole cuts {whole} and three minutes' rest");
+          row.note("the United Kingdom asks for {two} over two minutes of everything");
+          return Figure.degC(MeatSafety.cookToC(MeatSafety.Meat.GROUND));
+        });
+    rows.add(
+        "trichinella",
+        "Freezing kills Trichinella at",
+        row -> {
+          double cold = MeatSafety.warmestFreezingC();
+          row.rests("former-cfr-9-318-10");
+          row.with("thin", Figure.days(MeatSafety.freezingDays(cold, THIN_CM).orElseThrow()));
+          row.with("thick", Figure.days(MeatSafety.freezingDays(cold, THICK_CM).orElseThrow()));
+          row.note("or colder all through: {thin} up to 15 cm (6 in) thick, {thick} for more");
+          row.note("not in a pig that may have eaten game or rats: cook that");
+          return Figure.degC(cold);
+        });
   }
 
   /** What keeping them longer changes; the review holds for modern lean pigs. */

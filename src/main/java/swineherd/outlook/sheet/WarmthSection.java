@@ -14,6 +14,7 @@ import swineherd.figures.LyingPlace;
 import swineherd.figures.OutsideDomainException;
 import swineherd.figures.Warmth;
 import swineherd.figures.WinterClass;
+import swineherd.outlook.Climate;
 import swineherd.outlook.Course;
 import swineherd.outlook.sheet.PenPigs.Moment;
 import swineherd.setup.Shelter;
@@ -199,7 +200,7 @@ final class WarmthSection {
 
   private Warmth.Nights nights(LyingPlace place, Moment moment, double coldestMonth) {
     return Warmth.nights(
-        place, moment.pigs(), moment.lightest(), coldestMonth, climate.worstNight());
+        place, moment.pigs(), moment.lightest(), coldestMonth, climate.worstNight().orElseThrow());
   }
 
   private static double ration(Moment moment) {

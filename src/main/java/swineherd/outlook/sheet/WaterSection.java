@@ -8,6 +8,7 @@ import swineherd.figures.Band;
 import swineherd.figures.Feeding;
 import swineherd.figures.Heat;
 import swineherd.figures.Water;
+import swineherd.outlook.Climate;
 import swineherd.outlook.sheet.PenPigs.Moment;
 import swineherd.units.Dimension;
 
