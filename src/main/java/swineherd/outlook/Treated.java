@@ -20,6 +20,7 @@ import swineherd.figures.Withdrawal.Treatment;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.DiaryEntry.Did;
 import swineherd.setup.DiaryEntry.Route;
+import swineherd.setup.Feed;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
 import swineherd.units.Dates;
@@ -46,7 +47,8 @@ import swineherd.units.Dates;
  * @param mayReach it may still be running on the next day they could go, which is the one set, or
  *     the early end of the forecast, or today; what is unknown counts as yes
  * @param latest of all that these pigs were given and that has a date, it clears last
- * @param blocked some treatment of these pigs has no date and may still matter
+ * @param blocked some treatment of these pigs has no date and may still matter, or there is a
+ *     medicine in their feed
  * @param each from when which pig may go, in a sentence; empty if all were given the same
  * @param toAsk all that they were given and only the vet can tell the days of, in words; null if
  *     this is not the first of it
@@ -168,7 +170,8 @@ public record Treated(
       Setup setup, Group group, LocalDate mayGo, Collection<Medicine> given, Grounds grounds) {
     Region region = Region.of(setup.place().country());
     Medicine latest = null;
-    boolean blocked = false;
+    // the days of a medicine in the feed begin when it stops
+    boolean blocked = setup.feed().madeFor() == Feed.MadeFor.MEDICATED;
     List<Medicine> toAsk = new ArrayList<>();
     for (Medicine medicine : given) {
       Clearance clearance = medicine.clearance(region);
