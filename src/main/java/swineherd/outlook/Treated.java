@@ -28,8 +28,8 @@ import swineherd.units.Dates;
 /**
  * One medicine that a group, or one pig of it, was given, and from what day the pigs may go as far
  * as it is concerned. Several entries of one active given the same way are one course: its last day
- * and its longest withdrawal count. What was not named is never one course with anything else. A
- * worming of which only the day is known is a treatment too.
+ * and its longest withdrawal count. What was not named is one course only on one day. A worming of
+ * which only the day is known is a treatment too.
  *
  * <p>What a group may do hangs on all that any pig of it was given; {@link #each} tells more.
  *
@@ -292,7 +292,7 @@ public record Treated(
       }
     }
     for (Medicine hasty : List.copyOf(all)) {
-      List<Medicine> same = all.stream().filter(hasty::isOnlyNamedLike).toList();
+      List<Medicine> same = all.stream().filter(hasty::isLikeButForTheWay).toList();
       if (same.size() == 1) {
         same.get(0).add(hasty);
         all.remove(hasty);
@@ -314,6 +314,7 @@ public record Treated(
     private final String active;
     private final Route route;
     private final boolean noted;
+    private final LocalDate first;
     private final List<LocalDate> days = new ArrayList<>();
     private final Grounds grounds = new Grounds();
     private Double label;
@@ -326,6 +327,7 @@ public record Treated(
       active = null;
       route = null;
       noted = false;
+      first = null;
     }
 
     Medicine(DiaryEntry entry) {
@@ -333,6 +335,7 @@ public record Treated(
       active = entry.active() == null ? null : entry.active().strip();
       route = entry.route();
       noted = true;
+      first = entry.on();
     }
 
     void add(DiaryEntry entry, String path) {
@@ -348,25 +351,35 @@ public record Treated(
 
     void add(Medicine hasty) {
       days.addAll(hasty.days);
+      label = longer(label, hasty.label);
+      vet = longer(vet, hasty.vet);
       offLabel |= hasty.offLabel;
       grounds.and(hasty.grounds.list());
     }
 
+    /** What is unnamed is the same only on one day: the days that a vet gave for it come later. */
     boolean isSameCourse(Medicine other) {
-      return active != null && isSameActive(other) && route == other.route;
+      if (!Objects.equals(pig, other.pig)) {
+        return false;
+      }
+      if (active == null || other.active == null) {
+        boolean wayMayBe = route == null || other.route == null || route == other.route;
+        return active == null && other.active == null && wayMayBe && isOfDay(other.first);
+      }
+      return active.equalsIgnoreCase(other.active) && route == other.route;
     }
 
-    private boolean isSameActive(Medicine other) {
-      return active.equalsIgnoreCase(other.active) && Objects.equals(pig, other.pig);
+    private boolean isOfDay(LocalDate day) {
+      return first != null && first.equals(day);
     }
 
-    /** Whether nothing but name and day was noted, of one more dose of something that is known. */
-    boolean isOnlyNamedLike(Medicine other) {
+    /** Whether it is one more dose of something of which the way was said then, and not now. */
+    boolean isLikeButForTheWay(Medicine other) {
       return active != null
           && route == null
-          && said() == null
           && other.route != null
-          && isSameActive(other);
+          && active.equalsIgnoreCase(other.active)
+          && Objects.equals(pig, other.pig);
     }
 
     /** What it is, and to whom it was given if not to all. */

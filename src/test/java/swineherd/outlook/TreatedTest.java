@@ -80,6 +80,42 @@ class TreatedTest {
     assertThat(given).extracting(Treated::given).contains("ivermectin by injection");
   }
 
+  /**
+   * 14 days (21 CFR 522.2640 [read]) and a day for safety from the last dose, whatever shorter days
+   * stand beside a dose of which the way was not said.
+   */
+  @Test
+  void a_dose_of_which_the_way_was_not_said_belongs_to_the_course_that_is_known() {
+    Treated given =
+        only(
+            BARROWS
+                + """
+                diary:
+                  - {on: 2026-10-10, pigs: barrows, did: treated, active: tylosin, route: injection, withdrawal: 14 days}
+                  - {on: 2026-10-12, pigs: barrows, did: treated, active: tylosin}
+                  - {on: 2026-10-13, pigs: barrows, did: treated, active: tylosin, vetWithdrawal: 0 days}
+                """);
+    assertThat(given.clearOn()).isEqualTo(LocalDate.of(2026, 10, 28));
+  }
+
+  /** The vet's days come later, in an entry of the same day. */
+  @Test
+  void days_of_the_vet_for_the_same_day_are_those_of_what_was_given_then() {
+    for (String active : new String[] {"", ", active: ivermectin"}) {
+      Treated given =
+          only(
+              (BARROWS
+                      + """
+                      diary:
+                        - {on: 2026-10-10, pigs: barrows, did: treated, route: pour-on, offLabel: yes%s}
+                        - {on: 2026-10-10, pigs: barrows, did: treated, vetWithdrawal: 40 days%s}
+                      """)
+                  .formatted(active, active));
+      assertThat(given.clearOn()).isEqualTo(LocalDate.of(2026, 11, 20));
+      assertThat(given.blocked()).isFalse();
+    }
+  }
+
   /** Days that a vet gave for one unnamed thing say nothing of another. */
   @Test
   void what_has_no_name_is_never_one_course_with_anything() {
