@@ -13,7 +13,8 @@ import swineherd.setup.Group;
  * cannot be or none is set, for the first that can.
  *
  * @param pigs name of the group
- * @param day the day of slaughter it leads to; null if none can be told yet
+ * @param day the day of slaughter it leads to; null if none can be told yet, or if heat or illness
+ *     stands before the day that is set
  * @param set whether that is the day the keeper set
  * @param steps what to do on which day, the first first, none before the day of the check
  */
@@ -38,7 +39,7 @@ public record SlaughterPlan(String pigs, LocalDate day, boolean set, List<Step> 
   public static SlaughterPlan of(SlaughterReadiness readiness, Group group) {
     boolean set = readiness.day() != null && !readiness.isTooSoon();
     LocalDate day = set ? readiness.day() : firstThatFits(readiness);
-    if (day == null) {
+    if (day == null || (set && isOff(readiness))) {
       return new SlaughterPlan(group.name(), null, false, List.of());
     }
     List<Step> steps = new ArrayList<>();
@@ -71,6 +72,11 @@ public record SlaughterPlan(String pigs, LocalDate day, boolean set, List<Step> 
     }
     steps.sort(Comparator.comparing(Step::on));
     return new SlaughterPlan(group.name(), day, set, steps);
+  }
+
+  /** Whether no pig is made ready for that day: the forecast, or a vet's word, stands before it. */
+  private static boolean isOff(SlaughterReadiness readiness) {
+    return readiness.tooHot() || (readiness.ill() && readiness.daysLeft() <= GET_READY_DAYS);
   }
 
   /** Not before a week from now, to get ready in. */

@@ -20,6 +20,7 @@ import swineherd.figures.Withdrawal.Treatment;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.DiaryEntry.Did;
 import swineherd.setup.DiaryEntry.Route;
+import swineherd.setup.Feed;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
 import swineherd.units.Dates;
@@ -27,8 +28,8 @@ import swineherd.units.Dates;
 /**
  * One medicine that a group, or one pig of it, was given, and from what day the pigs may go as far
  * as it is concerned. Several entries of one active given the same way are one course: its last day
- * and its longest withdrawal count. What was not named is never one course with anything else. A
- * worming of which only the day is known is a treatment too.
+ * and its longest withdrawal count. What was not named is one course only on one day. A worming of
+ * which only the day is known is a treatment too.
  *
  * <p>What a group may do hangs on all that any pig of it was given; {@link #each} tells more.
  *
@@ -46,7 +47,8 @@ import swineherd.units.Dates;
  * @param mayReach it may still be running on the next day they could go, which is the one set, or
  *     the early end of the forecast, or today; what is unknown counts as yes
  * @param latest of all that these pigs were given and that has a date, it clears last
- * @param blocked some treatment of these pigs has no date and may still matter
+ * @param blocked some treatment of these pigs has no date and may still matter, or there is a
+ *     medicine in their feed
  * @param each from when which pig may go, in a sentence; empty if all were given the same
  * @param toAsk all that they were given and only the vet can tell the days of, in words; null if
  *     this is not the first of it
@@ -168,7 +170,8 @@ public record Treated(
       Setup setup, Group group, LocalDate mayGo, Collection<Medicine> given, Grounds grounds) {
     Region region = Region.of(setup.place().country());
     Medicine latest = null;
-    boolean blocked = false;
+    // the days of a medicine in the feed begin when it stops
+    boolean blocked = setup.feed().madeFor() == Feed.MadeFor.MEDICATED;
     List<Medicine> toAsk = new ArrayList<>();
     for (Medicine medicine : given) {
       Clearance clearance = medicine.clearance(region);
@@ -289,7 +292,7 @@ public record Treated(
       }
     }
     for (Medicine hasty : List.copyOf(all)) {
-      List<Medicine> same = all.stream().filter(hasty::isOnlyNamedLike).toList();
+      List<Medicine> same = all.stream().filter(hasty::isLikeButForTheWay).toList();
       if (same.size() == 1) {
         same.get(0).add(hasty);
         all.remove(hasty);
@@ -311,6 +314,7 @@ public record Treated(
     private final String active;
     private final Route route;
     private final boolean noted;
+    private final LocalDate first;
     private final List<LocalDate> days = new ArrayList<>();
     private final Grounds grounds = new Grounds();
     private Double label;
@@ -323,6 +327,7 @@ public record Treated(
       active = null;
       route = null;
       noted = false;
+      first = null;
     }
 
     Medicine(DiaryEntry entry) {
@@ -330,6 +335,7 @@ public record Treated(
       active = entry.active() == null ? null : entry.active().strip();
       route = entry.route();
       noted = true;
+      first = entry.on();
     }
 
     void add(DiaryEntry entry, String path) {
@@ -345,25 +351,35 @@ public record Treated(
 
     void add(Medicine hasty) {
       days.addAll(hasty.days);
+      label = longer(label, hasty.label);
+      vet = longer(vet, hasty.vet);
       offLabel |= hasty.offLabel;
       grounds.and(hasty.grounds.list());
     }
 
+    /** What is unnamed is the same only on one day: the days that a vet gave for it come later. */
     boolean isSameCourse(Medicine other) {
-      return active != null && isSameActive(other) && route == other.route;
+      if (!Objects.equals(pig, other.pig)) {
+        return false;
+      }
+      if (active == null || other.active == null) {
+        boolean wayMayBe = route == null || other.route == null || route == other.route;
+        return active == null && other.active == null && wayMayBe && isOfDay(other.first);
+      }
+      return active.equalsIgnoreCase(other.active) && route == other.route;
     }
 
-    private boolean isSameActive(Medicine other) {
-      return active.equalsIgnoreCase(other.active) && Objects.equals(pig, other.pig);
+    private boolean isOfDay(LocalDate day) {
+      return first != null && first.equals(day);
     }
 
-    /** Whether nothing but name and day was noted, of one more dose of something that is known. */
-    boolean isOnlyNamedLike(Medicine other) {
+    /** Whether it is one more dose of something of which the way was said then, and not now. */
+    boolean isLikeButForTheWay(Medicine other) {
       return active != null
           && route == null
-          && said() == null
           && other.route != null
-          && isSameActive(other);
+          && active.equalsIgnoreCase(other.active)
+          && Objects.equals(pig, other.pig);
     }
 
     /** What it is, and to whom it was given if not to all. */

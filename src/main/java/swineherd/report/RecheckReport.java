@@ -247,15 +247,18 @@ public final class RecheckReport {
                 .forEach(
                     (name, values) ->
                         all.add(
-                            spaced(name)
-                                + " "
-                                + wording.words(values.get(1))
-                                + ", was "
-                                + wording.words(values.get(0))
-                                + "."));
+                            moved(
+                                name, wording.words(values.get(0)), wording.words(values.get(1)))));
       }
     }
     return all;
+  }
+
+  /** Whole sentences stand for themselves. */
+  private static String moved(String name, String before, String after) {
+    return after.endsWith(".")
+        ? after
+        : spaced(name) + " " + after + ", was " + before + (before.endsWith(".") ? "" : ".");
   }
 
   /** {@code rodLength -> rod length}. */

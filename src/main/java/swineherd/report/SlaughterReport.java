@@ -18,7 +18,7 @@ import swineherd.units.Dates;
  * knowledge of its own.
  */
 public final class SlaughterReport {
-  private static final String LAW = "The law there, in short";
+  private static final String LAW = "Who may slaughter, and the meat";
 
   private final SlaughterView view;
   private final SlaughterWords words;

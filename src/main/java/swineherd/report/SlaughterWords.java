@@ -56,7 +56,10 @@ final class SlaughterWords {
           .append("No earliest day can be told until the days of a medicine are known.")
           .toString();
     }
-    words.append("The earliest that nothing noted forbids is ");
+    words.append(
+        ready.ill() || ready.tooHot()
+            ? "What is told below comes first; by medicine and standstill the earliest is "
+            : "The earliest that nothing noted forbids is ");
     words.append(today(ready, ready.earliest()));
     LocalDate fits = ready.readyOn();
     if (fits != null && !fits.equals(ready.earliest()) && ready.verdict() != Verdict.TOO_LATE) {
@@ -113,7 +116,7 @@ final class SlaughterWords {
       if (each.clearOn() == null) {
         words.append(
             each.mayReach() ? "no date can be told, see below" : "no date noted, and long ago");
-      } else if (each.blocked() && each.running()) {
+      } else if (ready.blocked() && each.running()) {
         words.append("not over yet");
       } else {
         words
@@ -213,7 +216,7 @@ final class SlaughterWords {
   }
 
   /**
-   * What the law there says, in sentences, or that it is not known here.
+   * What the law there says, in sentences; where it is not known here, what to ask.
    *
    * @param home whether to tell who may slaughter at home and who may eat it
    * @param sale whether to tell what a sale asks for
@@ -223,11 +226,11 @@ final class SlaughterWords {
     if (!home && !sale) {
       return law;
     }
-    if (there.law().known() && home) {
+    if (home) {
       law.add("Slaughter at home: " + there.law().who() + ".");
       law.add("The meat then: " + there.law().meat() + ".");
     }
-    if (there.law().known() && sale) {
+    if (sale) {
       law.add("To sell: " + there.law().sale() + ".");
     }
     law.add(there.rests());

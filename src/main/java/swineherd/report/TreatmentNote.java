@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swineherd.advice.Checklist;
@@ -13,17 +14,22 @@ import swineherd.figures.Withdrawal.Basis;
 import swineherd.outlook.Treated;
 import swineherd.setup.DiaryEntry;
 import swineherd.setup.DiaryEntry.Route;
+import swineherd.setup.Feed;
 import swineherd.setup.Setup;
 import swineherd.units.Dates;
 
 /** What follows from a treatment that was just noted, and what in the note deserves a doubt. */
 final class TreatmentNote {
+  private static final Pattern AGAINST_TAINT = Pattern.compile("(?i)taint|gnrh|gonadotrop");
+
+  private final Setup setup;
   private final DiaryEntry entry;
   private final Treated noted;
   private final List<Treated> all;
   private final List<String> lines = new ArrayList<>();
 
-  private TreatmentNote(DiaryEntry entry, Treated noted, List<Treated> all) {
+  private TreatmentNote(Setup setup, DiaryEntry entry, Treated noted, List<Treated> all) {
+    this.setup = setup;
     this.entry = entry;
     this.noted = noted;
     this.all = all;
@@ -46,7 +52,7 @@ final class TreatmentNote {
     return all.stream()
         .filter(t -> t.grounds().contains(path))
         .findFirst()
-        .map(noted -> new TreatmentNote(entry, noted, all).write())
+        .map(noted -> new TreatmentNote(setup, entry, noted, all).write())
         .orElse(List.of());
   }
 
@@ -60,11 +66,14 @@ final class TreatmentNote {
     if (!noted.each().isEmpty()) {
       lines.add(noted.each());
     }
-    if (entry.route() == Route.FEED || entry.route() == Route.WATER) {
-      lines.add(
-          "The days count from the last day they get it: note that day too, when it has come.");
+    if (isInFeed() && noted.clearOn() != null && !noted.blocked()) {
+      lines.add("If they get more of it, note that day too: the days begin with the last.");
     }
     return lines;
+  }
+
+  private boolean isInFeed() {
+    return entry.route() == Route.FEED || entry.route() == Route.WATER;
   }
 
   private String noDay() {
@@ -76,6 +85,10 @@ final class TreatmentNote {
   }
 
   private String day(boolean doubted) {
+    if (setup.feed().madeFor() == Feed.MadeFor.MEDICATED) {
+      return "No day for slaughter can be told while there is a medicine in their feed. Once it has"
+          + " stopped, note its last day, and say in the file what they are fed then (feed.madeFor).";
+    }
     if (noted.blocked()) {
       String others =
           all.stream()
@@ -88,7 +101,11 @@ final class TreatmentNote {
           + others
           + ").";
     }
-    StringBuilder words = new StringBuilder("As far as this is concerned ");
+    StringBuilder words = new StringBuilder();
+    if (isInFeed()) {
+      words.append("If ").append(Dates.words(entry.on())).append(" was the last day of it, ");
+    }
+    words.append(isInFeed() ? "as far as this is concerned " : "As far as this is concerned ");
     words.append(noted.pig() == null ? "they" : noted.whom()).append(" may go to slaughter from ");
     words.append(Dates.words(noted.clearOn())).append(", not before.");
     LocalDate last =
@@ -101,7 +118,10 @@ final class TreatmentNote {
       words.append(" Something else they were given holds them until ");
       words.append(Dates.words(last)).append('.');
     }
-    if (!doubted && noted.slaughterOn() != null && !last.isAfter(noted.slaughterOn())) {
+    if (!doubted
+        && !isInFeed()
+        && noted.slaughterOn() != null
+        && !last.isAfter(noted.slaughterOn())) {
       words.append(" The day set, ").append(Dates.words(noted.slaughterOn())).append(", can stay.");
     }
     return words.append(" The label and the vet always win.").toString();
@@ -110,10 +130,10 @@ final class TreatmentNote {
   private void shorter() {
     if (noted.shorterThanPrinted()) {
       lines.add(
-          "Read the pack again: "
-              + (noted.shorterThanLaw()
-                  ? "the law there asks for more after use off the label"
-                  : "labels print " + noted.labels())
+          (noted.shorterThanLaw()
+                  ? "Have the vet confirm the days: the law there asks for more after use off the"
+                      + " label"
+                  : "Read the pack again: labels print " + noted.labels())
               + ". Until that is settled "
               + Wording.counted(noted.days(), "day is", "days are")
               + " counted.");
@@ -136,6 +156,12 @@ final class TreatmentNote {
   private void name() {
     String active = entry.active();
     if (active == null || Withdrawal.isKnown(active)) {
+      return;
+    }
+    if (AGAINST_TAINT.matcher(active).find()) {
+      lines.add(
+          "Against taint it counts only as males: vaccinated, with the day of secondVaccine, in the"
+              + " group.");
       return;
     }
     Optional<String> nearly = Withdrawal.nearly(active);

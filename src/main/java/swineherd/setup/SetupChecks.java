@@ -93,7 +93,12 @@ final class SetupChecks {
               null);
         }
       }
-      case TREATED -> notLater(path, group.born(), entry.on(), "the treatment");
+      case TREATED -> {
+        if (group.born() != null && entry.on().isBefore(group.born())) {
+          String born = Dates.words(group.born());
+          add(path, Dates.words(entry.on()) + " is before they were born, " + born, null);
+        }
+      }
       default -> {
         // feed may be bought, and a vet or an item may come, before the pigs
       }

@@ -156,6 +156,41 @@ class SlaughterCommandTest {
     assertThat(group.at("/why/taint").asText()).contains("not castrated", "high");
   }
 
+  /** Nobody takes feed away from pigs that are not loaded. */
+  @Test
+  void heat_or_illness_stand_before_the_day_and_no_plan_leads_to_it() throws IOException {
+    String soon =
+        BOOKED_TOO_EARLY
+            .formatted("")
+            .replaceAll("  - .*treated.*\n", "")
+            .replace("booked: yes", "booked: yes, forecast: 68 F");
+    assertThat(group(soon).get("days")).isNotEmpty();
+    assertThat(group(soon.replace("68 F", "95 F")).get("days")).isEmpty();
+    assertThat(group(soon + "signs: [{pigs: barrows, sign: lame}]\n").get("days")).isEmpty();
+  }
+
+  /** 18 days by injection (21 CFR 522.1192 [read]) for the one; nothing was given to the other. */
+  @Test
+  void one_pig_was_treated_alone() throws IOException {
+    JsonNode group = group(BOOKED_TOO_EARLY.formatted(", pig: 12"));
+    assertThat(group.get("earliest").asText()).isEqualTo("2026-11-08");
+    assertThat(group.at("/why/medicines").asText())
+        .contains("pig 12 may go from 8 November 2026, the others any day");
+  }
+
+  /** Federal law of the United States, 9 CFR 303.1 [read], in short; elsewhere nothing of it. */
+  @Test
+  void who_may_slaughter_and_what_may_be_sold_is_told_though_nobody_said_what_is_planned()
+      throws IOException {
+    assertThat(text(BOOKED_TOO_EARLY.formatted("")))
+        .contains("never sold, bartered or given to a food bank")
+        .contains("Cook mince and sausage to,", "Freezing kills Trichinella at");
+    String there = "country: united-states, state: Tennessee";
+    assertThat(text(BOOKED_TOO_EARLY.formatted("").replace(there, "country: unknown")))
+        .contains("ask the food authority", "No law of your place is known here")
+        .doesNotContain("food bank");
+  }
+
   @Test
   void treated_pigs_that_are_sold_alive() throws IOException {
     String yaml =

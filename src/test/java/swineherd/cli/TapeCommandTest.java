@@ -174,6 +174,22 @@ class TapeCommandTest {
         .isGreaterThan(one.at("/finishBefore/likely").asText());
   }
 
+  /** 40 kg by a scale and half of it by a tape two days later cannot both be. */
+  @Test
+  void a_tape_against_the_scale_is_doubted_before_it_is_noted() throws IOException {
+    String weighed =
+        GILTS + "diary: [{on: 2027-06-08, pigs: gilts, did: weighed, weight: 40 kg}]\n";
+    Run run = run(file(weighed), "--girth", "62 cm", "--length", "72 cm");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("far outside what was to be expected")
+        .contains("Tape again, or use a scale");
+    assertThat(json(file(weighed), "--girth=62 cm", "--length=72 cm").get("doubted").asBoolean())
+        .isTrue();
+    assertThat(json(file(weighed), "--girth=75 cm", "--length=98 cm").get("doubted").asBoolean())
+        .isFalse();
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"mangalitsa", "kunekune", "pot-bellied"})
   void no_tape_was_made_for_round_pigs(String breed) throws IOException {

@@ -63,6 +63,90 @@ class TreatedTest {
     assertThat(given.running()).isFalse();
   }
 
+  /** 18 days by injection and 5 in feed (21 CFR 522.1192, 558.300 [read]), each from its own. */
+  @Test
+  void one_active_by_two_ways_is_two_courses() {
+    List<Treated> given =
+        treated(
+            BARROWS
+                + """
+                diary:
+                  - {on: 2026-10-10, pigs: barrows, did: treated, active: ivermectin, route: injection}
+                  - {on: 2026-10-18, pigs: barrows, did: treated, active: ivermectin, route: feed, withdrawal: 5 days}
+                """);
+    assertThat(given)
+        .extracting(Treated::clearOn)
+        .containsExactly(LocalDate.of(2026, 10, 29), LocalDate.of(2026, 10, 24));
+    assertThat(given).extracting(Treated::given).contains("ivermectin by injection");
+  }
+
+  /**
+   * 14 days (21 CFR 522.2640 [read]) and a day for safety from the last dose, whatever shorter days
+   * stand beside a dose of which the way was not said.
+   */
+  @Test
+  void a_dose_of_which_the_way_was_not_said_belongs_to_the_course_that_is_known() {
+    Treated given =
+        only(
+            BARROWS
+                + """
+                diary:
+                  - {on: 2026-10-10, pigs: barrows, did: treated, active: tylosin, route: injection, withdrawal: 14 days}
+                  - {on: 2026-10-12, pigs: barrows, did: treated, active: tylosin}
+                  - {on: 2026-10-13, pigs: barrows, did: treated, active: tylosin, vetWithdrawal: 0 days}
+                """);
+    assertThat(given.clearOn()).isEqualTo(LocalDate.of(2026, 10, 28));
+  }
+
+  /** The vet's days come later, in an entry of the same day. */
+  @Test
+  void days_of_the_vet_for_the_same_day_are_those_of_what_was_given_then() {
+    for (String active : new String[] {"", ", active: ivermectin"}) {
+      Treated given =
+          only(
+              (BARROWS
+                      + """
+                      diary:
+                        - {on: 2026-10-10, pigs: barrows, did: treated, route: pour-on, offLabel: yes%s}
+                        - {on: 2026-10-10, pigs: barrows, did: treated, vetWithdrawal: 40 days%s}
+                      """)
+                  .formatted(active, active));
+      assertThat(given.clearOn()).isEqualTo(LocalDate.of(2026, 11, 20));
+      assertThat(given.blocked()).isFalse();
+    }
+  }
+
+  /** Days that a vet gave for one unnamed thing say nothing of another. */
+  @Test
+  void what_has_no_name_is_never_one_course_with_anything() {
+    List<Treated> given =
+        treated(
+            BARROWS
+                + """
+                diary:
+                  - {on: 2026-10-10, pigs: barrows, did: treated, vetWithdrawal: 10 days}
+                  - {on: 2026-10-18, pigs: barrows, did: treated}
+                """);
+    assertThat(given).hasSize(2);
+    assertThat(given.get(0).clearOn()).isEqualTo(LocalDate.of(2026, 10, 21));
+    assertThat(given.get(1).clearOn()).isNull();
+    assertThat(given).allMatch(Treated::blocked);
+    assertThat(given)
+        .extracting(Treated::toAsk)
+        .containsExactly(null, "something that was not named");
+  }
+
+  @Test
+  void a_pig_treated_alone_says_nothing_of_the_others() {
+    Treated given =
+        only(
+            BARROWS
+                + "diary: [{on: 2026-10-20, pigs: barrows, pig: '12', did: treated,"
+                + " active: ivermectin, route: injection}]");
+    assertThat(given.whom()).isEqualTo("pig 12 of barrows");
+    assertThat(given.each()).contains("pig 12 may go from 8 November 2026", "the others any day");
+  }
+
   @Test
   void only_one_of_several_is_the_latest_and_one_without_a_date_blocks() {
     List<Treated> given =

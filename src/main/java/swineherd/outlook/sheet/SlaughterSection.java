@@ -21,6 +21,10 @@ import swineherd.units.Dimension;
 final class SlaughterSection {
   private static final int MORNING = 8;
   private static final double HEAVIER = 20;
+
+  /** The meat of more pigs is nothing for the freezers of a household. */
+  private static final int MOST_FROZEN = 24;
+
   private static final double THIN_CM = 15;
   private static final double THICK_CM = 30;
 
@@ -72,10 +76,11 @@ final class SlaughterSection {
         row -> pigs.count() == 1 ? null : kg(meat(pigs).times(pigs.count())));
     rows.add(
         "freezer",
-        "Freezer room for all of it",
+        "Freezer room for {what}",
         row -> {
-          Band meat = meat(pigs).times(pigs.count());
-          Band litres = Freezer.litres(meat.likely());
+          boolean one = pigs.count() > MOST_FROZEN;
+          row.with("what", Figure.words(one ? "the meat of one" : "all of it"));
+          Band litres = Freezer.litres(meat(pigs).likely() * (one ? 1 : pigs.count()));
           double freezes = Freezer.freezesKgADay(litres.likely()).likely();
           row.with("freezes", Figure.kgADay(freezes)).rests("usda-home-freezing");
           row.note("one of that size freezes {freezes}: let the butcher freeze it");
