@@ -1,6 +1,7 @@
 package swineherd.figures;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import swineherd.rulebook.Table;
 
 /**
@@ -117,6 +118,11 @@ public final class Heat {
     /** Keys of what the class requires, in the table's order. */
     public List<String> requirements() {
       return List.of(Table.named("heat-classes").row(key).text("requires").split(" "));
+    }
+
+    /** Weight that pigs should not be over in it, kg; empty where it does not matter. */
+    public OptionalDouble lightTo() {
+      return Table.named("heat-classes").row(key).maybe("light-kg");
     }
   }
 

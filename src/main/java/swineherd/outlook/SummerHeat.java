@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.OptionalDouble;
 import swineherd.figures.Band;
 import swineherd.figures.Heat;
 import swineherd.setup.Setup;
@@ -21,6 +22,9 @@ import swineherd.setup.Setup;
  * @param shade whether pigs of any colour need shade
  * @param wetting whether they need water or mud on the skin besides
  * @param wallow wallow for all of them, m2
+ * @param heaviest weight of the heaviest pigs in any summer they meet, kg
+ * @param lightTo weight that they should not be over in so hot a summer, kg; null where they are
+ *     not, or it is not so hot
  * @param by when it should be ready
  */
 public record SummerHeat(
@@ -32,6 +36,8 @@ public record SummerHeat(
     Boolean shade,
     Boolean wetting,
     Band wallow,
+    double heaviest,
+    Double lightTo,
     LocalDate by,
     List<String> grounds)
     implements Outlook {
@@ -63,6 +69,7 @@ public record SummerHeat(
     }
     Double month = setup.place().hottestMonth();
     Band wallow = Heat.wallow(pigs.stream().mapToInt(p -> p.stay().count()).sum());
+    double heaviest = summers.stream().mapToDouble(Summer::weight).max().orElseThrow();
     if (month == null) {
       Summer first = summers.get(0);
       return new SummerHeat(
@@ -74,6 +81,8 @@ public record SummerHeat(
           null,
           null,
           wallow,
+          heaviest,
+          null,
           by(first, setup),
           grounds.list());
     }
@@ -92,8 +101,15 @@ public record SummerHeat(
         Heat.SummerClass.of(month).requirements().contains("shade-for-all"),
         needsWetting(month, summer.weight),
         wallow,
+        heaviest,
+        lightTo(month, heaviest),
         by(summer, setup),
         grounds.list());
+  }
+
+  private static Double lightTo(double month, double heaviest) {
+    OptionalDouble limit = Heat.SummerClass.of(month).lightTo();
+    return limit.isPresent() && heaviest > limit.getAsDouble() ? limit.getAsDouble() : null;
   }
 
   private static LocalDate by(Summer summer, Setup setup) {

@@ -236,6 +236,23 @@ class SunOutlooksTest {
     assertThat(heat.by()).isEqualTo("2027-06-17");
   }
 
+  @ParameterizedTest(name = "{0} C and {1} kg: too heavy for it {2} [judgement: 90 kg from 30 C]")
+  @CsvSource({"31, 91, true", "31, 89, false", "29, 120, false"})
+  void heavy_pigs_in_the_hottest_summers(double month, double weight, boolean tooHeavy) {
+    String pigs =
+        "arrives: 2027-07-01, breed: landrace, arrivalWeight: %s kg, slaughterOn: 2027-07-02";
+    SummerHeat heat =
+        only(
+            SummerHeat.class,
+            of(
+                "2027-06-01",
+                "latitude: 50 N, hottestMonth: " + month + " C",
+                BARE,
+                pigs.formatted(weight)));
+    assertThat(heat.lightTo()).isEqualTo(tooHeavy ? 90.0 : null);
+    assertThat(heat.heaviest()).isCloseTo(weight, within(1.0));
+  }
+
   @Test
   void summer_is_december_to_february_in_the_south_and_never_over_in_the_tropics() {
     String may = "arrives: 2027-05-01, slaughterOn: 2027-05-20, breed: landrace";
