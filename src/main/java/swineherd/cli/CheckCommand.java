@@ -3,6 +3,7 @@ package swineherd.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,6 +13,7 @@ import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
 import swineherd.advice.KnowledgeBase;
 import swineherd.compare.Matters;
+import swineherd.report.BriefReport;
 import swineherd.report.JsonReport;
 import swineherd.report.MarkdownReport;
 import swineherd.report.TextReport;
@@ -58,6 +60,13 @@ final class CheckCommand implements Callable<Integer> {
   private boolean showRank;
 
   @Option(
+      names = "--brief",
+      description =
+          "One line for each item, for the barn door: what, by when, whom to call. In Markdown each"
+              + " is a box to tick.")
+  private boolean brief;
+
+  @Option(
       names = "--matters",
       description =
           "Only tell which open questions would move the list, and how far: the plausible answers"
@@ -71,11 +80,19 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (brief && (all || showRank || onlyMatters || format == Format.json)) {
+      throw new CommandLine.ParameterException(
+          spec.commandLine(),
+          "--brief goes with --format text or markdown, without --all, --show-rank or --matters.");
+    }
     SetupFile setup = argument.read();
     KnowledgeBase rules = ownRules.read();
     Checklist checklist = Advisor.advise(setup, rules);
     PrintWriter out = spec.commandLine().getOut();
-    if (format == Format.text) {
+    if (brief) {
+      BriefReport report = new BriefReport(checklist);
+      out.print(format == Format.text ? report.text() : report.markdown());
+    } else if (format == Format.text) {
       TextReport report = new TextReport(checklist, all, showRank, Style::bold);
       if (onlyMatters) {
         out.print(report.renderMatters(Matters.withPairs(checklist, rules, PATIENCE)));
