@@ -1,6 +1,7 @@
 package swineherd.cli;
 
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,6 +11,7 @@ import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
 import swineherd.advice.KnowledgeBase;
 import swineherd.compare.Matters;
+import swineherd.report.BriefReport;
 import swineherd.report.JsonReport;
 import swineherd.report.MarkdownReport;
 import swineherd.report.TextReport;
@@ -51,6 +53,13 @@ final class CheckCommand implements Callable<Integer> {
   private boolean showRank;
 
   @Option(
+      names = "--brief",
+      description =
+          "One line for each item, for the barn door: what, by when, whom to call. In Markdown each"
+              + " is a box to tick.")
+  private boolean brief;
+
+  @Option(
       names = "--matters",
       description =
           "Only tell which open questions would move the list, and how far: the plausible answers"
@@ -64,9 +73,27 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (brief && (all || showRank || onlyMatters || output.format() == Format.json)) {
+      throw new CommandLine.ParameterException(
+          spec.commandLine(),
+          "--brief goes with --format text or markdown, without --all, --show-rank or --matters.");
+    }
     SetupFile setup = argument.read();
     KnowledgeBase rules = ownRules.read();
     Checklist checklist = Advisor.advise(setup, rules);
+    if (brief) {
+      BriefReport report = new BriefReport(checklist);
+      output.print(output.format() == Format.text ? report.text() : report.markdown());
+    } else {
+      print(checklist, rules);
+    }
+    if (record) {
+      Recording.record(spec, argument.file(), setup.setup().checkOn());
+    }
+    return 0;
+  }
+
+  private void print(Checklist checklist, KnowledgeBase rules) {
     TextReport text = new TextReport(checklist, all, showRank, Style::bold);
     if (output.format() == Format.text && !onlyMatters) {
       output.print(text.render()); // the keeper reads while the answers are tried out
@@ -76,10 +103,6 @@ final class CheckCommand implements Callable<Integer> {
         () -> onlyMatters ? text.renderMatters(tried) : text.renderOpen(tried),
         () -> new JsonReport(checklist, tried.all()).render(),
         () -> new MarkdownReport(checklist, tried.all(), all, showRank).render());
-    if (record) {
-      Recording.record(spec, argument.file(), setup.setup().checkOn());
-    }
-    return 0;
   }
 
   private Matters.Tried tryOut(Checklist checklist, KnowledgeBase rules) {

@@ -3,27 +3,16 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import swineherd.figures.OutsideDomainException;
-import swineherd.figures.Transport;
 import swineherd.figures.Weaner;
 import swineherd.rulebook.Table;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
 
 /**
- * The journey home of a group that is to come, and the first weeks of one that is to come or came
- * not long ago.
+ * The coming, and the first weeks, of a group that is to come or came not long ago.
  *
  * @param pigs name of the group
  * @param coming whether they are still to come
- * @param crated whether they are small and few enough for crates, and no trailer was named; a
- *     trailer otherwise
- * @param crates number of crates, four pigs in each at most; 0 if they are not crated
- * @param each most pigs in one crate; 0 if they are not crated
- * @param floor floor of one crate, or of the trailer, m2, at which all can lie
- * @param length least inside length of a crate, m; 0 if they are not crated
- * @param height least inside height of a crate, m; 0 if they are not crated
- * @param hot whether it may be above 25 degC on the road, for which the floor is enlarged
  * @param arrives day of arrival; null if not known
  * @param by the same if they are still to come; null otherwise
  * @param fever rectal temperature from which a vet is called the same day, in both units
@@ -33,13 +22,6 @@ import swineherd.setup.Setup;
 public record Arrival(
     String pigs,
     boolean coming,
-    boolean crated,
-    int crates,
-    int each,
-    double floor,
-    double length,
-    double height,
-    boolean hot,
     LocalDate arrives,
     LocalDate by,
     String fever,
@@ -48,70 +30,33 @@ public record Arrival(
     List<String> grounds)
     implements Outlook {
 
-  /** Up to here people carry pigs in crates; judgement. */
-  private static final double HEAVIEST_CRATED = 30;
-
-  private static final int MOST_CRATED = 12;
-
-  /** The lightest and the heaviest pig for which room on the road is known, kg. */
-  private static final double LIGHTEST = 5;
-
-  private static final double HEAVIEST = 150;
-
   static List<Outlook> of(Setup setup, List<Course> courses) {
     List<Outlook> all = new ArrayList<>();
     Whereabouts whereabouts = new Whereabouts(setup);
     int watch = Weaner.quarantineDays().high();
     for (Stay stay : Stay.of(setup, courses)) {
-      Group group = stay.group();
-      boolean coming = whereabouts.isComing(group);
       if (whereabouts.isNew(stay, watch)) {
-        try {
-          all.add(of(setup, stay, coming));
-        } catch (OutsideDomainException e) {
-          all.add(
-              new NotWorkedOut(
-                  "room on the journey", group.name(), e.getMessage(), stay.grounds().list()));
-        }
+        all.add(of(stay, whereabouts.isComing(stay.group())));
       }
     }
     return all;
   }
 
-  private static Arrival of(Setup setup, Stay stay, boolean coming) {
+  private static Arrival of(Stay stay, boolean coming) {
     Group group = stay.group();
-    double weight = Math.max(LIGHTEST, Math.min(HEAVIEST, stay.weightOn(stay.from())));
-    boolean hot = Transport.isHot(new Weather(setup.place()).hotDay(stay.from()));
-    boolean crated =
-        weight <= HEAVIEST_CRATED
-            && stay.count() <= MOST_CRATED
-            && group.carriedIn() != Group.CarriedIn.TRAILER;
-    int most = (int) Table.named("transport").row("crate-most").number("value");
-    int crates = crated ? Transport.trips(stay.count(), most) : 0;
-    int each = crated ? Transport.trips(stay.count(), crates) : 0;
-    Transport.Crate crate = crated ? Transport.crate(each, weight, hot) : null;
     Table.Row signs = DailyLook.signs(stay);
-    Grounds grounds =
-        Grounds.of(stay.path(), "count", "arrivalWeight", "arrives", "source")
-            .and("place", "hottestMonth");
-    grounds.said(stay.path() + ".breed", group.breed());
-    grounds.said(stay.path() + ".carriedIn", group.carriedIn());
     return new Arrival(
         group.name(),
         coming,
-        crated,
-        crates,
-        each,
-        crated ? crate.floor() : stay.count() * Transport.floor(weight, hot),
-        crated ? crate.length() : 0,
-        crated ? crate.height() : 0,
-        hot,
         group.arrives(),
         coming ? group.arrives() : null,
         degrees(signs.number("fever_same_day_c")),
         degrees(signs.number("fever_emergency_c")),
         group.source() != null && group.source().isMixed() ? 0.3 : 0.15,
-        grounds.list());
+        Grounds.of(stay.path(), "arrives")
+            .said(stay.path() + ".source", group.source())
+            .said(stay.path() + ".breed", group.breed())
+            .list());
   }
 
   /** Tenths only where there are some: {@code 40 C (104 F)}. */

@@ -53,6 +53,7 @@ public final class Outlooks {
     all.addAll(Wintering.of(setup, courses));
     all.addAll(Newcomers.of(setup, courses));
     all.addAll(Arrival.of(setup, courses));
+    all.addAll(RideHome.of(setup, courses));
     all.addAll(Offer.of(setup));
     all.addAll(Registration.of(setup));
     all.addAll(Keeping.of(setup));

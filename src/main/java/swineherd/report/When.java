@@ -27,6 +27,13 @@ final class When {
     return past || item.stage() == Stage.NOW ? by + "." : by + ", " + stage + ".";
   }
 
+  /** The day alone where there is one: {@code By 17 April 2027.} */
+  static String briefly(Item item, Setup setup) {
+    String words = words(item, setup);
+    int comma = words.indexOf(", ");
+    return item.due() == null || comma < 0 ? words : words.substring(0, comma) + ".";
+  }
+
   /** Whether the pigs it is about, or some in the pen or on the place, have come already. */
   private static boolean haveCome(String about, Setup setup) {
     List<Group> meant =

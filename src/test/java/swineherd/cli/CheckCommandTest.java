@@ -51,6 +51,32 @@ class CheckCommandTest {
     assertThat(run.out()).as("colour only on a terminal").doesNotContain("\u001b");
   }
 
+  @Test
+  void the_brief_list_has_every_item_of_the_long_one_in_its_order() {
+    Run whole = run("check", DEMO);
+    Run brief = run("check", "--brief", DEMO);
+    assertThat(brief.exit()).isZero();
+    assertThat(firstLines(brief.out())).hasSameSizeAs(firstLines(whole.out())).isNotEmpty();
+    assertThat(brief.out()).contains("By 24 April 2027.", "[ask vet]").doesNotContain("Because");
+    assertThat(brief.out().lines())
+        .allMatch(l -> l.codePointCount(0, l.length()) <= 80)
+        .as("a page of 60 lines and a little more")
+        .hasSizeLessThan(75);
+    Run boxes = run("check", "--brief", "--format", "markdown", DEMO);
+    assertThat(boxes.out().lines().filter(l -> l.startsWith("- [ ] ")))
+        .hasSameSizeAs(firstLines(whole.out()));
+  }
+
+  private static List<String> firstLines(String out) {
+    return out.lines().filter(l -> l.matches(" ?\\d+  \\S.*")).toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--all", "--show-rank", "--matters", "--format=json"})
+  void brief_is_refused_beside_what_makes_a_list_longer(String other) {
+    isRefused(run("check", "--brief", other, DEMO));
+  }
+
   /** The names are a contract with other programs: fields may be added, never renamed. */
   @Test
   void json_has_the_fields_that_other_programs_rely_on() throws IOException {

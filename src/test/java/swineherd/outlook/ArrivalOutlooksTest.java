@@ -61,9 +61,9 @@ class ArrivalOutlooksTest {
   /** Two of 15 kg (33 lb): 0.33 m2, 0.81 m long, 0.48 m high [derived from EFSA and Petherick]. */
   @Test
   void two_weaners_of_15_kg_need_a_crate_as_worked_out_by_hand_derived() {
-    Arrival ride =
+    RideHome ride =
         outlooks(
-                Arrival.class,
+                RideHome.class,
                 setup(
                     "england",
                     "2027-03-20",
@@ -80,9 +80,9 @@ class ArrivalOutlooksTest {
   @CsvSource({"1, 15 kg, 1", "5, 15 kg, 2", "12, 15 kg, 3", "13, 15 kg, 0", "2, 40 kg, 0"})
   void four_to_a_crate_and_many_or_heavy_ones_in_a_trailer_judgement(
       int count, String weight, int crates) {
-    Arrival ride =
+    RideHome ride =
         outlooks(
-                Arrival.class,
+                RideHome.class,
                 setup(
                     "england",
                     "2027-03-20",
@@ -91,6 +91,20 @@ class ArrivalOutlooksTest {
             .get(0);
     assertThat(ride.crates()).isEqualTo(crates);
     assertThat(ride.crated()).isEqualTo(crates > 0);
+  }
+
+  /** Judgement: papers and the thermometer do not hang on the weather or on the weight. */
+  @Test
+  void what_makes_a_crate_large_is_no_reason_to_ask_for_papers_judgement() {
+    Setup hot =
+        setup(
+            "england",
+            "2027-03-20",
+            "name: new, count: 2, arrives: 2027-04-03, arrivalWeight: 15 kg, source: auction");
+    assertThat(outlooks(Arrival.class, hot).get(0).grounds())
+        .containsExactlyInAnyOrder("pigs[0].arrives", "pigs[0].source");
+    assertThat(outlooks(RideHome.class, hot).get(0).grounds())
+        .contains("place.hottestMonth", "pigs[0].arrivalWeight");
   }
 
   /** england-trading-standards [read]: the day of arrival is not counted. */
