@@ -69,6 +69,7 @@ public final class Swineherd implements Runnable {
     CommandLine line = new CommandLine(new Swineherd());
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
+          callFirst(command);
           if (exception instanceof BadSetupException bad) {
             bad.problems().forEach(p -> command.getErr().println(p.at(bad.file())));
             return CommandLine.ExitCode.USAGE;
@@ -85,6 +86,7 @@ public final class Swineherd implements Runnable {
         (exception, args) -> {
           CommandLine command = exception.getCommandLine();
           PrintWriter err = command.getErr();
+          callFirst(command);
           err.println(exception.getMessage());
           UnmatchedArgumentException.printSuggestions(exception, err);
           err.println("See " + command.getCommandSpec().qualifiedName() + " --help.");
@@ -94,6 +96,13 @@ public final class Swineherd implements Runnable {
     line.registerConverter(Path.class, Swineherd::path);
     line.registerConverter(LocalDate.class, Swineherd::date);
     return line;
+  }
+
+  /** Where a pig looks wrong the first word is whom to call, whatever is wrong with the call. */
+  private static void callFirst(CommandLine command) {
+    if (command.getCommandSpec().userObject() instanceof SignsCommand) {
+      command.getErr().println(SignsCommand.CALL);
+    }
   }
 
   private static Path path(String typed) {
