@@ -1,16 +1,20 @@
 package swineherd.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,15 +25,25 @@ import picocli.CommandLine.Spec;
 import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
 import swineherd.advice.KnowledgeBase;
+import swineherd.ask.SignsHeard;
 import swineherd.compare.FollowUps;
+import swineherd.figures.Triage;
 import swineherd.report.SignsReport;
-import swineherd.rulebook.Question;
 import swineherd.rulebook.Rulebook;
 import swineherd.setup.BadSetupException;
+import swineherd.setup.Group;
 import swineherd.setup.Problem;
 import swineherd.setup.SetupFile;
+import swineherd.setup.SetupReader;
+import swineherd.units.Dimension;
+import swineherd.units.Quantity;
+import swineherd.units.UnreadableException;
 
-/** Tells how urgent signs of illness are, from the file, the command line or both. */
+/**
+ * Tells how urgent signs of illness are, from the file, the command line or both. Whatever else is
+ * wrong with the call, somebody who named a sign gets an answer: what cannot be used counts as not
+ * said, which never makes it less urgent.
+ */
 @Command(
     name = "signs",
     mixinStandardHelpOptions = true,
@@ -37,30 +51,22 @@ import swineherd.setup.SetupFile;
     header = "Something looks wrong: how urgent it is, whom to call, what to do meanwhile.",
     description = {
       "Give the signs in your own words after the file, or under signs in it. The file stays as it"
-          + " is.",
-      "Example: swineherd signs pigs.yaml \"off feed\" coughing --count 1 --temperature \"41 C\""
+          + " is. Without a file it answers too, and takes what it does not know at its worst.",
+      "Example: swineherd signs pigs.yaml \"one pig off feed since yesterday, 41 C\" coughing"
     })
 final class SignsCommand implements Callable<Integer> {
-  /** Longest name of a sign that may be written without quotes, in words. */
-  private static final int LONGEST = 6;
+  /** What nobody should have to wait for, whatever is wrong with the call. */
+  static final String CALL =
+      "Pig down, gasping, in fits, blistered or dead: call a vet now; do not wait.";
 
-  /** What nobody should have to wait for, whatever is wrong with the file or the words. */
-  private static final String CALL =
-      "If a pig is down, cannot breathe, has fits or blisters, or pigs died: call a vet now; do not"
-          + " wait.";
+  private static final String NO_FILE = "no file";
+  private static final Pattern FILE = Pattern.compile("(?i)-|.*\\.(?:ya?ml|json)|\\S*[/\\\\]\\S*");
 
-  private static final Pattern WORDS = Pattern.compile("[\\s,.;:!?]+");
-  private static final Pattern NUMBER = Pattern.compile("\\d{1,3}(\\.\\d+)?");
+  private static final Pattern DEGREES =
+      Pattern.compile(
+          "(?i)\\s*(\\d{2,3}(?:[.,]\\d+)?)\\s*(?:°|degrees?|deg\\.?)?\\s*(c|f)?(?:elsius|ahrenheit)?\\s*");
 
-  private static final Set<String> NOT = Set.of("no", "not", "without", "never", "isnt", "isn't");
-
-  private static final Set<String> FILLERS =
-      Set.of(
-          "a", "an", "and", "are", "at", "but", "has", "have", "he", "hes", "he's", "her", "his",
-          "in", "is", "it", "its", "it's", "of", "on", "one", "our", "she", "shes", "she's", "some",
-          "the", "their", "them", "they", "theyre", "they're", "this", "to", "very", "with");
-
-  /** A bare number in these bounds can only be one scale. */
+  /** A number in these bounds can only be one scale. */
   private static final double LEAST_C = 35;
 
   private static final double MOST_C = 45;
@@ -69,10 +75,17 @@ final class SignsCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Mixin private SetupArgument argument;
-
-  @Parameters(index = "1..*", paramLabel = "SIGN", description = "What you see, in your words.")
+  @Parameters(
+      index = "0..*",
+      paramLabel = "[FILE] SIGN",
+      description = "The setup (- reads standard input), and what you see, in your words.")
   private List<String> words = List.of();
+
+  @Option(
+      names = "--on",
+      paramLabel = "DATE",
+      description = "Look at it as on this day, not the file's checkOn or today.")
+  private LocalDate on;
 
   @Option(names = "--group", paramLabel = "NAME", description = "Which pigs.")
   private String group;
@@ -83,7 +96,7 @@ final class SignsCommand implements Callable<Integer> {
   @Option(
       names = "--since",
       paramLabel = "DATE",
-      description = "Since when: a date, today or yesterday.")
+      description = "Since when: a date, today, yesterday, \"3 days ago\".")
   private String since;
 
   @Option(
@@ -95,6 +108,12 @@ final class SignsCommand implements Callable<Integer> {
   @Option(names = "--breaths", paramLabel = "N", description = "Breaths in a minute, at rest.")
   private String breaths;
 
+  @Option(
+      names = "--age",
+      paramLabel = "T",
+      description = "Their age, such as \"10 weeks\", if the file does not say.")
+  private String age;
+
   @Mixin private RulesOption ownRules;
 
   @Option(
@@ -104,28 +123,46 @@ final class SignsCommand implements Callable<Integer> {
       description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
   private Format format;
 
+  /** What is to be told beside the answer, a sentence each. */
+  private final List<String> notes = new ArrayList<>();
+
+  /** What could not be used. */
+  private final List<String> faults = new ArrayList<>();
+
   @Override
   public Integer call() {
-    try {
-      return tell();
-    } catch (BadSetupException | ParameterException e) {
-      spec.commandLine().getErr().println(CALL);
-      throw e;
-    }
-  }
-
-  private int tell() {
-    SetupFile setup = argument.read();
-    for (String sign : signs(setup)) {
-      setup = setup.and("signs", answers(setup.setup().checkOn(), sign));
+    boolean filed = !words.isEmpty() && isFile(words.get(0));
+    SetupFile setup = filed ? read(words.get(0)) : none();
+    List<String> typed = filed ? words.subList(1, words.size()) : words;
+    LocalDate today = setup.setup().checkOn();
+    SignsHeard.Result heard = SignsHeard.hear(typed, today);
+    notes.addAll(heard.notes());
+    setup = aged(setup);
+    List<SignsHeard.Told> signs = signs(heard);
+    for (SignsHeard.Told sign : signs) {
+      setup = with(setup, answers(heard, sign, today));
     }
     if (setup.setup().signs().isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "Say what you see, after the file.\n" + SignsReport.known());
+      throw new ParameterException(spec.commandLine(), nothing(heard));
     }
+    tell(setup, heard);
+    faults.stream().distinct().forEach(spec.commandLine().getErr()::println);
+    return faults.isEmpty() ? CommandLine.ExitCode.OK : CommandLine.ExitCode.USAGE;
+  }
+
+  private void tell(SetupFile setup, SignsHeard.Result heard) {
     KnowledgeBase rules = ownRules.read();
     Checklist checklist = Advisor.advise(setup, rules);
-    SignsReport report = new SignsReport(checklist, FollowUps.of(checklist, rules));
+    SignsReport report =
+        new SignsReport(
+            checklist,
+            FollowUps.of(checklist, rules),
+            new SignsReport.Beside(
+                notes.stream().distinct().toList(),
+                heard.unknown(),
+                heard.people(),
+                heard.breeding(),
+                setup.file().equals(NO_FILE)));
     PrintWriter out = spec.commandLine().getOut();
     out.print(
         switch (format) {
@@ -134,115 +171,175 @@ final class SignsCommand implements Callable<Integer> {
           case markdown -> report.markdown();
         });
     out.flush();
-    return 0;
   }
 
-  /** The signs that were named: the longest run of words that names one is one. */
-  private List<String> signs(SetupFile setup) {
-    Question question = Rulebook.questions().get("signs.sign");
-    List<String> typed = typed(question);
-    Set<String> signs = new LinkedHashSet<>();
-    List<String> unknown = new ArrayList<>();
-    boolean not = false;
-    for (int from = 0; from < typed.size(); ) {
-      int to = Math.min(typed.size(), from + LONGEST);
-      while (to > from && question.choice(String.join(" ", typed.subList(from, to))).isEmpty()) {
-        to--;
+  private static boolean isFile(String word) {
+    try {
+      return FILE.matcher(word).matches() || Files.isRegularFile(Path.of(word));
+    } catch (InvalidPathException e) {
+      return false;
+    }
+  }
+
+  private LocalDate today() {
+    return on == null ? LocalDate.now(ZoneId.systemDefault()) : on;
+  }
+
+  /** The setup; an empty one if it cannot be used and signs were named beside it. */
+  private SetupFile read(String file) {
+    try {
+      SetupFile setup = SetupReader.read(Path.of(file), today());
+      return on == null ? setup : setup.with("checkOn", on.toString());
+    } catch (BadSetupException e) {
+      if (words.size() == 1) {
+        throw e;
       }
-      if (to == from) {
-        String word = typed.get(from);
-        not = NOT.contains(word);
-        if (!not && !FILLERS.contains(word)) {
-          unknown.add(word);
-        }
-        from++;
-      } else {
-        if (!not) {
-          signs.add(String.join(" ", typed.subList(from, to)));
-        }
-        not = false;
-        from = to;
+      notes.add("Your file cannot be used, so this is said without it: see the end.");
+      faults.add("Of the file nothing was used:");
+      e.problems().forEach(p -> faults.add(p.at(e.file())));
+      return none();
+    } catch (InvalidPathException e) {
+      throw new ParameterException(spec.commandLine(), "no file can be called " + file);
+    }
+  }
+
+  private SetupFile none() {
+    return SetupReader.read(NO_FILE, "checkOn: " + today(), today());
+  }
+
+  private List<SignsHeard.Told> signs(SignsHeard.Result heard) {
+    boolean measured = temperature != null || breaths != null;
+    boolean told = heard.temperature() != null || heard.breaths() != null;
+    if (heard.signs().isEmpty() && (measured || told || count != null)) {
+      return List.of(new SignsHeard.Told("unknown", null));
+    }
+    return heard.signs();
+  }
+
+  private String nothing(SignsHeard.Result heard) {
+    String said = "";
+    if (!heard.unknown().isEmpty()) {
+      said =
+          "\""
+              + String.join("\", \"", heard.unknown())
+              + "\" is not a sign that is known here. If it worries you, call the vet today.\n";
+    }
+    String noted = notes.isEmpty() ? "" : String.join("\n", notes) + "\n";
+    return said
+        + noted
+        + SignsReport.notForPigs(heard.people(), heard.breeding())
+        + "Say what you see, after the file.\n"
+        + SignsReport.known();
+  }
+
+  /** The setup with the age that was said, where it says none itself. */
+  private SetupFile aged(SetupFile setup) {
+    if (age == null) {
+      return setup;
+    }
+    try {
+      long days = Math.round(Quantity.parse(age, Dimension.TIME));
+      String born = setup.setup().checkOn().minusDays(days).toString();
+      List<Group> groups = setup.setup().pigs();
+      if (groups.isEmpty() && setup.file().equals(NO_FILE)) {
+        String text = "{checkOn: %s, pigs: [{name: your pigs, born: %s}]}";
+        LocalDate today = setup.setup().checkOn();
+        return SetupReader.read(NO_FILE, text.formatted(today, born), today);
       }
-    }
-    if (signs.isEmpty() && !unknown.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), unknown(setup, unknown.get(0)) + "\n" + SignsReport.known());
-    }
-    if (!unknown.isEmpty()) {
-      spec.commandLine()
-          .getErr()
-          .println("Not understood; tell the vet of it too: " + String.join(" ", unknown));
-    }
-    if (signs.isEmpty() && (count != null || temperature != null || breaths != null)) {
-      signs.add("unknown");
-    }
-    return List.copyOf(signs);
-  }
-
-  /** What was typed; a sentence that is no sign by itself in its words, without stops. */
-  private List<String> typed(Question question) {
-    List<String> typed = new ArrayList<>();
-    for (String argument : words) {
-      if (question.choice(argument).isPresent()) {
-        typed.add(argument);
-      } else {
-        for (String word : WORDS.split(argument.toLowerCase(Locale.ROOT).strip())) {
-          if (!word.isEmpty()) {
-            typed.add(word);
-          }
+      for (int i = 0; i < groups.size(); i++) {
+        Group pigs = groups.get(i);
+        boolean meant = groups.size() == 1 || pigs.name().equals(group);
+        boolean open =
+            pigs.born() == null && (pigs.arrives() == null || pigs.ageOnArrival() == null);
+        if (meant && open) {
+          return setup.with("pigs[" + i + "].born", born);
         }
       }
+      notes.add("The age was not used: the file says it, or it is not clear of which pigs.");
+    } catch (UnreadableException e) {
+      dropped("--age", age, e.getMessage() + "; " + e.accepted());
+    } catch (BadSetupException e) {
+      dropped("--age", age, e.problems().get(0).message());
     }
-    return typed;
+    return setup;
   }
 
-  /** A temperature without its unit, where it can only be one. */
-  private String degrees() {
-    if (temperature == null || !NUMBER.matcher(temperature.strip()).matches()) {
-      return temperature;
-    }
-    double number = Double.parseDouble(temperature.strip());
-    if (number >= LEAST_C && number <= MOST_C) {
-      return temperature + " C";
-    }
-    return number >= LEAST_F && number <= MOST_F ? temperature + " F" : temperature;
+  private void dropped(String what, String said, String why) {
+    String shown = said.replaceAll("\\p{Cntrl}", " ");
+    notes.add(
+        "%s \"%s\" cannot be used and counts as not said: see the end.".formatted(what, shown));
+    faults.add(what + ": " + why);
   }
 
-  private Map<String, String> answers(LocalDate today, String sign) {
+  private Map<String, String> answers(
+      SignsHeard.Result heard, SignsHeard.Told sign, LocalDate today) {
     Map<String, String> answers = new LinkedHashMap<>();
-    answers.put("sign", sign);
+    answers.put("sign", words(sign.sign()));
     answers.put("pigs", group);
-    answers.put("count", count);
-    answers.put("since", day(today));
-    answers.put("temperature", degrees());
-    answers.put("breaths", breaths);
+    answers.put("count", count != null ? SignsHeard.number(count) : number(sign.count()));
+    answers.put("since", since != null ? SignsHeard.day(since, today) : number(heard.since()));
+    answers.put("temperature", degrees(temperature != null ? temperature : heard.temperature()));
+    answers.put("breaths", breaths != null ? breaths : heard.breaths());
     answers.values().removeIf(a -> a == null);
     return answers;
   }
 
-  private String day(LocalDate today) {
-    if (since == null) {
-      return null;
+  /** A sign in two or three words, where those name it; its key where they do not. */
+  private static String words(String sign) {
+    if (sign.equals("unknown")) {
+      return sign;
     }
-    return switch (since.toLowerCase(Locale.ROOT)) {
-      case "today" -> today.toString();
-      case "yesterday" -> today.minusDays(1).toString();
-      default -> since;
-    };
+    String label = Triage.of(sign).label();
+    return Rulebook.questions().get("signs.sign").choice(label).filter(sign::equals).isPresent()
+        ? label
+        : sign;
   }
 
-  private static String unknown(SetupFile setup, String word) {
-    try {
-      setup.and("signs", Map.of("sign", word));
-      throw new IllegalStateException("\"" + word + "\" was not known, and is");
-    } catch (BadSetupException e) {
-      Problem problem = e.problems().get(e.problems().size() - 1);
-      String near = problem.accepted() == null ? "" : problem.accepted();
-      int end = near.indexOf('?');
-      return "\""
-          + word
-          + "\" is not a sign that is known here."
-          + (end < 0 ? "" : " D" + near.substring(1, end + 1));
+  private static String number(Object value) {
+    return value == null ? null : value.toString();
+  }
+
+  /** A temperature with the unit it can only have; others as they were typed. */
+  private String degrees(String typed) {
+    Matcher matcher = DEGREES.matcher(typed == null ? "" : typed);
+    if (!matcher.matches()) {
+      return typed;
+    }
+    String digits = matcher.group(1).replace(',', '.');
+    double number = Double.parseDouble(digits);
+    String said = matcher.group(2) == null ? "" : matcher.group(2).toUpperCase(Locale.ROOT);
+    boolean celsius = number >= LEAST_C && number <= MOST_C;
+    boolean fahrenheit = number >= LEAST_F && number <= MOST_F;
+    String unit = celsius ? "C" : fahrenheit ? "F" : said;
+    if (!said.isEmpty() && !said.equals(unit)) {
+      notes.add("Read %s %s as %s %s: no pig has the other.".formatted(digits, said, digits, unit));
+    }
+    return (digits + " " + unit).strip();
+  }
+
+  /** The setup with one more sign; what cannot be used of it is told and counts as not said. */
+  private SetupFile with(SetupFile setup, Map<String, String> answers) {
+    Map<String, String> usable = new LinkedHashMap<>(answers);
+    while (true) {
+      try {
+        return setup.and("signs", usable);
+      } catch (BadSetupException e) {
+        boolean less = false;
+        for (Problem problem : e.problems()) {
+          String name = problem.path().substring(problem.path().lastIndexOf('.') + 1);
+          String said = problem.path().startsWith("signs[") ? usable.remove(name) : null;
+          if (said != null) {
+            less = true;
+            dropped(
+                "--" + name.replace("pigs", "group"),
+                said,
+                problem.message() + (problem.accepted() == null ? "" : "; " + problem.accepted()));
+          }
+        }
+        if (!less) {
+          throw e;
+        }
+      }
     }
   }
 }

@@ -77,11 +77,15 @@ public final class Swineherd implements Runnable {
   static CommandLine commandLine() {
     CommandLine line = new CommandLine(new Swineherd());
     line.setExecutionExceptionHandler(
-        (exception, command, parsed) -> Faults.tell(exception, command.getErr()));
+        (exception, command, parsed) -> {
+          callFirst(command);
+          return Faults.tell(exception, command.getErr());
+        });
     line.setParameterExceptionHandler(
         (exception, args) -> {
           CommandLine command = exception.getCommandLine();
           PrintWriter err = command.getErr();
+          callFirst(command);
           err.println(exception.getMessage());
           UnmatchedArgumentException.printSuggestions(exception, err);
           err.println("See " + command.getCommandSpec().qualifiedName() + " --help.");
@@ -91,6 +95,13 @@ public final class Swineherd implements Runnable {
     line.registerConverter(Path.class, Swineherd::path);
     line.registerConverter(LocalDate.class, Swineherd::date);
     return line;
+  }
+
+  /** Where a pig looks wrong the first word is whom to call, whatever is wrong with the call. */
+  private static void callFirst(CommandLine command) {
+    if (command.getCommandSpec().userObject() instanceof SignsCommand) {
+      command.getErr().println(SignsCommand.CALL);
+    }
   }
 
   private static Path path(String typed) {

@@ -1,6 +1,8 @@
 package swineherd.compare;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,19 +30,68 @@ import swineherd.setup.Sign;
  */
 public final class FollowUps {
   private static final int MOST = 8;
+  private static final String NOT_FIT = "slaughter.not-fit";
 
   private static final Set<String> TAKEN = Set.of("fever", "high-fever", "chill");
 
-  /** Temperatures that stand for none, some and high fever, degC. */
-  private static final List<Double> TEMPERATURES = List.of(39.3, 40.5, 41.5);
+  /** Beside what must be reported anyway only this is asked for. */
+  private static final Set<String> PEOPLE_DIE = Set.of("bleeding-dead");
+
+  /** A value that may be open, with the mildest answer first. */
+  private enum Open {
+    COUNT("signs.count"),
+    SINCE("signs.since"),
+    TEMPERATURE("signs.temperature"),
+    BORN("pigs.born");
+
+    private final String question;
+
+    Open(String question) {
+      this.question = question;
+    }
+
+    private String word() {
+      return question.substring(question.indexOf('.') + 1);
+    }
+
+    private String ask() {
+      return this == BORN ? "How old are they?" : Rulebook.questions().get(question).ask();
+    }
+
+    /** Answers to try, in words: the mildest first. Temperatures are none, some and high fever. */
+    private Map<String, Object> answers(LocalDate today) {
+      Map<String, Object> answers = new LinkedHashMap<>();
+      switch (this) {
+        case COUNT -> {
+          answers.put("one", 1);
+          answers.put("two or more", 2);
+        }
+        case SINCE -> answers.put("since today", today.toString());
+        case TEMPERATURE -> {
+          answers.put("normal", 39.3);
+          answers.put("40 C (104 F) or more", 40.5);
+          answers.put("41 C (106 F) or more", 41.5);
+        }
+        case BORN -> answers.put("12 weeks or more", today.minusWeeks(13).toString());
+      }
+      return answers;
+    }
+  }
 
   /**
    * One question and what would follow from each answer.
    *
+   * @param about what it asks for: count, since, temperature, born or sign; two where only both
+   *     together change something
    * @param question in words
    * @param answers what could be answered, and whom to call then
    */
-  public record FollowUp(String question, Map<String, Referral> answers) {}
+  public record FollowUp(List<String> about, String question, Map<String, Referral> answers) {
+    /** Whether an answer to it would make the call less urgent, which stands on not knowing it. */
+    public boolean mayLower(Referral now) {
+      return answers.values().stream().anyMatch(then -> then.compareTo(now) < 0);
+    }
+  }
 
   private final Checklist base;
   private final KnowledgeBase rules;
@@ -53,16 +104,23 @@ public final class FollowUps {
 
   /**
    * The items of a checklist that come from signs on pigs, and whatever else somebody must be
-   * called for now, or because of a death: it may be one cause.
+   * called for now, or because of a death: it may be one cause. That ill pigs are not slaughtered
+   * every one of them says, so that the item about it is told only where a day has to be moved.
    */
   public static List<Item> signItems(Checklist checklist) {
     return checklist.items().stream()
+        .filter(i -> !i.id().equals(NOT_FIT) || isDaySet(i))
         .filter(
             i ->
                 i.rank().emergency()
                     || i.id().equals("diary.died")
                     || i.because().stream().anyMatch(b -> b.path().startsWith("signs[")))
         .toList();
+  }
+
+  private static boolean isDaySet(Item item) {
+    return item.because().stream()
+        .anyMatch(b -> b.path().endsWith(".slaughterOn") && b.said() != null);
   }
 
   /** Whom to call by them: the most urgent. */
@@ -81,51 +139,102 @@ public final class FollowUps {
   }
 
   private List<FollowUp> ask() {
-    String today = base.file().setup().checkOn().toString();
-    Map<String, Object> counts = new LinkedHashMap<>();
-    counts.put("one", 1);
-    counts.put("two or more", 2);
-    value("count", counts);
-    value("since", Map.of("since today", today));
-    Map<String, Object> temperatures = new LinkedHashMap<>();
-    List<String> words = List.of("normal", "40 C (104 F) or more", "41 C (106 F) or more");
-    IntStream.range(0, words.size())
-        .forEach(i -> temperatures.put(words.get(i), TEMPERATURES.get(i)));
-    value("temperature", temperatures);
-    alsoSeen();
+    for (Open open : Open.values()) {
+      value(open);
+    }
+    if (all.stream().noneMatch(f -> f.mayLower(referral(base)))) {
+      together();
+    }
+    if (referral(base) != Referral.AUTHORITY_NOW) {
+      alsoSeen();
+    } else {
+      alsoSeen(PEOPLE_DIE);
+    }
     return List.copyOf(all.subList(0, Math.min(MOST, all.size())));
   }
 
+  /** The paths of the answers of this name that were not given for a sign, or for its pigs. */
+  private List<String> open(Open open) {
+    Setup setup = base.file().setup();
+    if (open == Open.BORN) {
+      Set<String> ill = setup.signs().stream().map(Sign::pigs).collect(Collectors.toSet());
+      return IntStream.range(0, setup.pigs().size())
+          .filter(i -> setup.pigs().size() == 1 || ill.contains(setup.pigs().get(i).name()))
+          .filter(i -> setup.pigs().get(i).born() == null)
+          .filter(i -> setup.pigs().get(i).ageOnArrival() == null)
+          .mapToObj(i -> "pigs[" + i + "].born")
+          .toList();
+    }
+    return base.unanswered().stream()
+        .filter(u -> u.question().equals(open.question))
+        .map(u -> u.path())
+        .toList();
+  }
+
+  /** Whom to call if all that is open of these were answered so; null if it cannot be. */
+  private Referral then(Map<Open, Object> answers) {
+    try {
+      SetupFile answered = base.file();
+      for (Map.Entry<Open, Object> answer : answers.entrySet()) {
+        for (String path : open(answer.getKey())) {
+          answered = answered.with(path, answer.getValue());
+        }
+      }
+      return referral(Advisor.advise(answered, rules));
+    } catch (BadSetupException e) {
+      return null; // there are not so many pigs
+    }
+  }
+
   /** Asks for a value that some sign lacks, where an answer would change whom to call. */
-  private void value(String name, Map<String, Object> answers) {
-    List<String> open =
-        base.unanswered().stream()
-            .filter(u -> u.question().equals("signs." + name))
-            .map(u -> u.path())
-            .toList();
-    if (open.isEmpty()) {
+  private void value(Open open) {
+    if (open(open).isEmpty()) {
       return;
     }
     Map<String, Referral> outcomes = new LinkedHashMap<>();
-    answers.forEach(
-        (words, value) -> {
-          try {
-            SetupFile answered = base.file();
-            for (String path : open) {
-              answered = answered.with(path, value);
-            }
-            outcomes.put(words, referral(Advisor.advise(answered, rules)));
-          } catch (BadSetupException e) {
-            // there are not so many pigs
-          }
-        });
+    open.answers(base.file().setup().checkOn())
+        .forEach(
+            (words, value) -> {
+              Referral then = then(Map.of(open, value));
+              if (then != null && !outcomes.containsValue(then)) {
+                outcomes.put(words, then);
+              }
+            });
     if (outcomes.values().stream().anyMatch(r -> r != referral(base))) {
-      all.add(new FollowUp(Rulebook.questions().get("signs." + name).ask(), outcomes));
+      all.add(new FollowUp(List.of(open.word()), open.ask(), outcomes));
     }
+  }
+
+  /** Asks for two values where only the mildest answer to both makes it less urgent. */
+  private void together() {
+    List<Open> asked = Arrays.stream(Open.values()).filter(o -> !open(o).isEmpty()).toList();
+    for (int i = 0; i < asked.size(); i++) {
+      for (int j = i + 1; j < asked.size(); j++) {
+        Map.Entry<String, Object> one = mildest(asked.get(i));
+        Map.Entry<String, Object> other = mildest(asked.get(j));
+        Referral then = then(Map.of(asked.get(i), one.getValue(), asked.get(j), other.getValue()));
+        if (then != null && then.compareTo(referral(base)) < 0) {
+          all.add(
+              new FollowUp(
+                  List.of(asked.get(i).word(), asked.get(j).word()),
+                  asked.get(i).ask() + " " + asked.get(j).ask(),
+                  Map.of(one.getKey() + ", and " + other.getKey(), then)));
+          return;
+        }
+      }
+    }
+  }
+
+  private Map.Entry<String, Object> mildest(Open open) {
+    return open.answers(base.file().setup().checkOn()).entrySet().iterator().next();
   }
 
   /** Asks for the other signs that the table names, where seeing one would change something. */
   private void alsoSeen() {
+    alsoSeen(Rulebook.questions().get("signs.sign").choices().keySet());
+  }
+
+  private void alsoSeen(Set<String> which) {
     Setup setup = base.file().setup();
     Map<String, String> groups = new LinkedHashMap<>();
     Set<String> shown = new LinkedHashSet<>();
@@ -139,6 +248,7 @@ public final class FollowUps {
     }
     shown.forEach(groups::remove);
     TAKEN.forEach(groups::remove); // the thermometer tells
+    groups.keySet().retainAll(which);
     groups.forEach(this::alsoSeen);
   }
 
@@ -157,9 +267,8 @@ public final class FollowUps {
     Checklist seen = Advisor.advise(base.file().and("signs", words), rules);
     Referral then = referral(seen);
     if (then.compareTo(referral(base)) > 0 || special(seen)) {
-      Map<String, Referral> answers = new LinkedHashMap<>();
-      answers.put("if so (" + sign + ")", then);
-      all.add(new FollowUp("Do you see this too: " + Triage.of(sign).name() + "?", answers));
+      String question = "Do you see this too: " + Triage.of(sign).name() + "?";
+      all.add(new FollowUp(List.of("sign"), question, Map.of(sign, then)));
     }
   }
 

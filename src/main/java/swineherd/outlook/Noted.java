@@ -13,7 +13,14 @@ import swineherd.rulebook.Referral;
  * @param level how soon; {@link Referral#NONE} is to watch it
  * @param toldBy ids of the items that tell this sign along with their own and call no later: where
  *     one of them stands on the list it needs no item of its own
+ * @param calledBy ids of the items for which somebody must be called sooner than for this sign:
+ *     where one of them stands on the list, that call tells of this sign too
  */
 public record Noted(
-    String pigs, String sign, Referral level, Set<String> toldBy, List<String> grounds)
+    String pigs,
+    String sign,
+    Referral level,
+    Set<String> toldBy,
+    Set<String> calledBy,
+    List<String> grounds)
     implements Outlook {}

@@ -82,6 +82,7 @@ public final class Outlooks {
     all.addAll(TailCauses.of(setup, courses, all));
     all.addAll(HaulToSlaughter.of(setup, courses));
     all.addAll(SlaughterReadiness.of(setup, courses, all));
+    all.addAll(NotFit.of(setup, all));
     all.addAll(HomeKill.of(setup));
     all.addAll(MeatYield.of(setup, courses));
     return List.copyOf(all);

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import swineherd.figures.Triage;
 import swineherd.rulebook.Table;
@@ -51,15 +52,23 @@ public record Seen(
     List<String> grounds)
     implements Outlook {
 
+  /** What begins like a sentence is one; PRRS is none. */
+  private static final Pattern SENTENCE = Pattern.compile("\\p{Lu}[\\p{Ll} ]");
+
   /** The signs in few words, the most urgent first: "high fever, off feed". */
   public String named(Collection<?> signs) {
     return ordered(signs).stream().map(Triage::label).collect(Collectors.joining(", "));
   }
 
-  /** What each may be. */
+  /** What each may be; concerns that begin with a capital are sentences of their own. */
   public String concerns(Collection<?> signs) {
     return ordered(signs).stream()
-        .map(s -> capital(s.label()) + " may be " + s.concerns() + ".")
+        .map(
+            s ->
+                SENTENCE.matcher(s.concerns()).lookingAt()
+                    ? s.concerns() + "."
+                    : capital(s.label()) + " may be " + s.concerns() + ".")
+        .distinct()
         .collect(Collectors.joining(" "));
   }
 

@@ -29,6 +29,13 @@ final class Watched {
   /** Under this age pigs bear illness worst, days; judgement. */
   private static final int YOUNG = 84;
 
+  /** Items that gather what a group shows by how urgent it is, the first for the most urgent. */
+  private static final Set<String> BY_LEVEL =
+      Set.of("health.authority", "health.now", "health.today", "health.this-week");
+
+  /** The item that asks what it is that was noted. */
+  private static final String WHAT = "health.find-out-sign";
+
   private static final String DEAD = "sudden-death";
 
   private final Setup setup;
@@ -105,7 +112,7 @@ final class Watched {
   private List<Outlook> of(String pigs, List<Integer> at) {
     Map<String, Referral> levels = new LinkedHashMap<>();
     Set<String> several = new LinkedHashSet<>();
-    Set<String> assumed = new LinkedHashSet<>();
+    Map<String, List<String>> assumed = new LinkedHashMap<>();
     Grounds grounds = new Grounds();
     for (int i : at) {
       Sign sign = setup.signs().get(i);
@@ -121,7 +128,9 @@ final class Watched {
         Triage.Circumstances known = known(pigs, sign, count);
         Referral level = Triage.of(key).level(known);
         levels.merge(key, level, Triage::higher);
-        assumed.addAll(assumed(key, known, sign, count, age(pigs)));
+        assumed
+            .computeIfAbsent(key, k -> new ArrayList<>())
+            .addAll(assumed(key, known, sign, count, age(pigs)));
       }
       if (!shown.isEmpty()) {
         grounds.and("signs[" + i + "]", "sign", "count", "since", "temperature");
@@ -131,8 +140,14 @@ final class Watched {
     List<Outlook> all = new ArrayList<>();
     if (!levels.isEmpty()) {
       levels.forEach(
-          (sign, level) -> all.add(new Noted(pigs, sign, level, toldBy(sign, level), List.of())));
-      all.add(seen(pigs, levels.keySet(), several, List.copyOf(assumed), grounds));
+          (sign, level) ->
+              all.add(
+                  new Noted(pigs, sign, level, toldBy(sign, level), calledBy(level), List.of())));
+      // of lesser signs it makes no difference to the call
+      Referral most = levels.values().stream().reduce(Referral.NONE, Triage::higher);
+      assumed.keySet().removeIf(sign -> levels.get(sign) != most);
+      List<String> taken = assumed.values().stream().flatMap(List::stream).distinct().toList();
+      all.add(seen(pigs, levels.keySet(), several, taken, grounds));
     }
     return all;
   }
@@ -231,6 +246,22 @@ final class Watched {
     Set<String> ids = new LinkedHashSet<>();
     for (Card card : Rulebook.cards().values()) {
       if (card.covers().contains(sign) && card.referral().compareTo(level) >= 0) {
+        ids.add(card.id());
+      }
+    }
+    return Set.copyOf(ids);
+  }
+
+  /** The items about several signs together that call sooner, and those of single signs. */
+  private static Set<String> calledBy(Referral level) {
+    Set<String> ids = new LinkedHashSet<>();
+    if (level.compareTo(Referral.VET_NOW) >= 0) {
+      return Set.of(); // it keeps its own place at the top
+    }
+    for (Card card : Rulebook.cards().values()) {
+      boolean ofSigns =
+          !card.covers().isEmpty() || BY_LEVEL.contains(card.id()) || card.id().equals(WHAT);
+      if (ofSigns && card.referral().compareTo(level) > 0) {
         ids.add(card.id());
       }
     }

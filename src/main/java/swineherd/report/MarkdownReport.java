@@ -5,7 +5,6 @@ import swineherd.advice.Checklist;
 import swineherd.advice.Item;
 import swineherd.compare.Matters;
 import swineherd.rulebook.Card;
-import swineherd.rulebook.Referral;
 import swineherd.setup.Problem;
 
 /** A checklist as Markdown, to be printed or kept. */
@@ -15,6 +14,7 @@ public final class MarkdownReport {
   private final boolean showRank;
   private final List<Matters.Matter> matters;
   private final Wording wording;
+  private final Besides besides;
 
   /**
    * @param matters the unanswered questions that matter, the one that matters most first
@@ -28,6 +28,7 @@ public final class MarkdownReport {
     this.all = all;
     this.showRank = showRank;
     this.wording = new Wording(checklist.file().setup().units());
+    this.besides = new Besides(checklist);
   }
 
   /** The whole report. */
@@ -75,7 +76,7 @@ public final class MarkdownReport {
   private void item(StringBuilder out, int number, Item item) {
     Card card = item.card();
     out.append("\n## ").append(number).append(". ");
-    out.append(escape(wording.fill(card.heading(), item.advice()))).append("\n\n");
+    out.append(escape(wording.fill(besides.heading(item), item.advice()))).append("\n\n");
     line(out, "When", When.words(item, checklist.file().setup()));
     line(out, "Do", wording.fill(card.doIt(), item.advice()));
     line(out, "Because", wording.fill(card.why(), item.advice()));
@@ -85,7 +86,7 @@ public final class MarkdownReport {
     line(out, "Have ready", wording.fill(card.ready(), item.advice()));
     line(out, "At risk", wording.fill(card.atRisk(), item.advice()));
     line(out, "Meat", wording.fill(card.meat(), item.advice()));
-    line(out, "Call", card.referral() == Referral.NONE ? null : card.referral().words());
+    line(out, "Call", besides.call(item));
     line(out, "Rests on", TextReport.rests(card));
     line(out, "Rank", showRank ? item.rank().sum() + " " + item.id() : null);
   }

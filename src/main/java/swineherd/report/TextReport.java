@@ -12,7 +12,6 @@ import swineherd.advice.Unanswered;
 import swineherd.compare.Matters;
 import swineherd.rulebook.Card;
 import swineherd.rulebook.Evidence;
-import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
 import swineherd.rulebook.Source;
 import swineherd.setup.Problem;
@@ -33,6 +32,7 @@ public final class TextReport {
   private final boolean showRank;
   private final UnaryOperator<String> bold;
   private final Wording wording;
+  private final Besides besides;
 
   /**
    * @param all whether to list what is already in order
@@ -46,6 +46,7 @@ public final class TextReport {
     this.showRank = showRank;
     this.bold = bold;
     this.wording = new Wording(checklist.file().setup().units());
+    this.besides = new Besides(checklist);
   }
 
   /** The checklist itself. */
@@ -133,7 +134,7 @@ public final class TextReport {
 
   void item(Lines lines, int number, Item item) {
     Card card = item.card();
-    lines.add("%2d  ".formatted(number), wording.fill(card.heading(), item.advice()));
+    lines.add("%2d  ".formatted(number), wording.fill(besides.heading(item), item.advice()));
     lines.add("    When     ", "             ", When.words(item, checklist.file().setup()));
     lines.add("    Do       ", "             ", wording.fill(card.doIt(), item.advice()));
     lines.add("    Because  ", "             ", wording.fill(card.why(), item.advice()));
@@ -147,9 +148,7 @@ public final class TextReport {
     more(lines, "    Ready    ", wording.fill(card.ready(), item.advice()));
     more(lines, "    At risk  ", wording.fill(card.atRisk(), item.advice()));
     more(lines, "    Meat     ", wording.fill(card.meat(), item.advice()));
-    if (card.referral() != Referral.NONE) {
-      lines.add("    Call     ", "             ", card.referral().words());
-    }
+    more(lines, "    Call     ", besides.call(item));
     lines.add("    Rests on ", "             ", restsBriefly(card));
     if (showRank) {
       lines.add(

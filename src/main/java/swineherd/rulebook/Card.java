@@ -17,6 +17,8 @@ import swineherd.units.Quantity;
  * @param id name of the rule it belongs to
  * @param kind an item of the checklist, or a line among what is already in order
  * @param heading what to do, in one sentence
+ * @param besides its heading where somebody is called sooner for something else, so that it names
+ *     no later call; null where it needs none
  * @param doIt how to do it
  * @param why why it applies to this setup
  * @param caution what could go wrong, and what not to do
@@ -43,6 +45,7 @@ public record Card(
     String id,
     Kind kind,
     String heading,
+    String besides,
     @JsonProperty("do") String doIt,
     String why,
     String caution,
@@ -102,7 +105,7 @@ public record Card(
   /** The names of all placeholders in its texts. */
   public Set<String> placeholders() {
     Set<String> names = new TreeSet<>();
-    for (String text : new String[] {heading, doIt, why, caution, ready, atRisk, meat}) {
+    for (String text : new String[] {heading, besides, doIt, why, caution, ready, atRisk, meat}) {
       Matcher found = PLACEHOLDER.matcher(text == null ? "" : text);
       while (found.find()) {
         names.add(found.group(1));

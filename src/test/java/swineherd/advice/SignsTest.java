@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import swineherd.compare.FollowUps;
 import swineherd.figures.Triage;
+import swineherd.report.SignsReport;
 import swineherd.rulebook.Card;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.Rulebook;
@@ -91,6 +92,30 @@ class SignsTest {
     "abortion+fever, 1, 40.5 C, AUTHORITY_NOW, 'abortion with fever, memory'",
     "rectal-prolapse+prolapse-torn, 1, 39.3 C, VET_NOW, 'bitten prolapse, memory'",
     "watery-scour, 4, 39.3 C, AUTHORITY_NOW, 'PED in England, memory'",
+    "missed-meal, 1, 39.3 C, NONE, 'one meal missed, bright, memory'",
+    "missed-meal, 3, 40.2 C, AUTHORITY_NOW, 'several off feed with fever, memory'",
+    "coughing, 1, 39.3 C, VET_THIS_WEEK, 'few cough and eat, memory'",
+    "coughing+panting, 1, 39.3 C, VET_TODAY, 'open mouth in the warm season, Queensland read'",
+    "coughing+cannot-breathe, 1, 39.3 C, VET_NOW, 'gets no breath, memory'",
+    "bloody-scour+dull, 1, 39.3 C, VET_TODAY, 'scour with blood, memory'",
+    "bloody-scour+cannot-rise, 1, 39.3 C, VET_NOW, 'and weak, memory'",
+    "scour, 1, 39.3 C, NONE, 'soft dung, bright, memory'",
+    "scour+dull, 1, 39.3 C, VET_TODAY, 'soft dung and dull, memory'",
+    "lame, 3, 39.3 C, VET_NOW, 'several lame, blisters to be looked for, read'",
+    "lame+blisters, 1, 39.3 C, AUTHORITY_NOW, 'V07 read'",
+    "lame-no-weight+blisters, 1, 39.3 C, AUTHORITY_NOW, 'V07 read'",
+    "trembling, 4, 39.3 C, VET_NOW, 'trembling in many, memory'",
+    "tail-bitten+tail-swollen, 1, 39.3 C, VET_NOW, 'infection climbing, memory'",
+    "black-dung+cannot-rise, 1, 39.3 C, VET_NOW, 'bleeding ulcer, memory'",
+    "hernia, 1, 39.3 C, VET_THIS_WEEK, 'hernia that goes back, memory'",
+    "hernia+hernia-hard, 1, 39.3 C, VET_NOW, 'caught gut, memory'",
+    "sore-back+cannot-rise, 1, 39.3 C, VET_NOW, 'Iowa State says same day; the stricter counts'",
+    "sudden-death+blue-ears, 1, 39.3 C, AUTHORITY_NOW, 'trading standards after Defra, read'",
+    "sudden-death+abortion, 1, 39.3 C, AUTHORITY_NOW, 'trading standards after Defra, read'",
+    "sudden-death+head-tilt, 1, 39.3 C, AUTHORITY_NOW, 'trading standards after Defra, read'",
+    "sudden-death+bleeding-dead, 1, 39.3 C, AUTHORITY_NOW, 'anthrax, memory'",
+    "vomiting, 1, 39.3 C, NONE, 'once and bright, memory'",
+    "vomiting+swollen-belly, 1, 39.3 C, VET_NOW, 'twist or block, memory'",
   })
   void signs_together(String signs, String count, String temperature, Referral level, String mark) {
     SetupFile setup = setup();
@@ -258,6 +283,16 @@ class SignsTest {
             .as("without %s: %s", answer, seen.setup().signs())
             .isGreaterThanOrEqualTo(known);
       }
+      assertThat(referral(seen))
+          .as("no count of breaths against a normal one: %s", seen.setup().signs())
+          .isGreaterThanOrEqualTo(referral(seen.with("signs[0].breaths", 30)));
+      for (int i = 0; i < seen.setup().pigs().size(); i++) {
+        SetupFile ageless =
+            seen.with("pigs[" + i + "].born", null).with("pigs[" + i + "].ageOnArrival", null);
+        assertThat(referral(ageless))
+            .as("without the age: %s", seen.setup().signs())
+            .isGreaterThanOrEqualTo(known);
+      }
       SetupFile normal = seen.with("signs[0].temperature", 39.3);
       assertThat(referral(seen.with("signs[0].temperature", null)))
           .as("no temperature against a normal one: %s", seen.setup().signs())
@@ -299,6 +334,28 @@ class SignsTest {
       case 1 -> more.with(path, more.setup().checkOn().minusDays(3).toString());
       default -> more;
     };
+  }
+
+  /** Beside a sooner call the items about signs name no call of their own. */
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {21, 22})
+  void no_lesser_item_names_a_later_call(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (SetupFile setup : Setups.from(seed).limit(25).map(g -> g.read()).toList()) {
+      SetupFile seen = random(random(random(setup, random), random), random);
+      Checklist checklist = Advisor.advise(seen);
+      if (FollowUps.referral(checklist).compareTo(Referral.VET_NOW) < 0) {
+        continue;
+      }
+      String text =
+          new SignsReport(checklist, List.of(), SignsReport.Beside.NOTHING)
+              .text(s -> s)
+              .replaceAll("\\s+", " ");
+      assertThat(text)
+          .as("%s", seen.setup().signs())
+          .doesNotContain("Call Call your vet today", "Call Call your vet this week")
+          .doesNotContain(". Call the vet today.", ". Call the vet this week.");
+    }
   }
 
   // ------------------------------------------------------------------------- rules as written

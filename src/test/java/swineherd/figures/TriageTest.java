@@ -77,6 +77,11 @@ class TriageTest {
     "abortion, VET_TODAY, AUTHORITY_NOW, memory",
     "bitten, AUTHORITY_NOW, AUTHORITY_NOW, memory",
     "poison, VET_NOW, VET_NOW, memory",
+    "cannot-breathe, VET_NOW, VET_NOW, 'open mouth, memory'",
+    "heat-stroke, VET_NOW, VET_NOW, memory",
+    "worms-seen, VET_THIS_WEEK, VET_THIS_WEEK, memory",
+    "maggots, VET_TODAY, VET_TODAY, judgement",
+    "drooling, VET_TODAY, VET_NOW, judgement",
   })
   void the_level_of_a_sign(String sign, Referral one, Referral several, String mark) {
     assertThat(Triage.of(sign).level(ONE)).isEqualTo(one);

@@ -68,7 +68,7 @@ class NoDoseTest {
     for (Triage sign : Triage.all()) {
       SetupFile seen = setup.and("signs", Map.of("sign", sign.key(), "temperature", "40.5 C"));
       Checklist checklist = Advisor.advise(seen);
-      SignsReport report = new SignsReport(checklist, List.of());
+      SignsReport report = new SignsReport(checklist, List.of(), SignsReport.Beside.NOTHING);
       noDose(report.text(s -> s));
       noDose(report.markdown());
       noDose(report.json());
