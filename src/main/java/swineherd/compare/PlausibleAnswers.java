@@ -3,9 +3,12 @@ package swineherd.compare;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import swineherd.advice.Unanswered;
 import swineherd.rulebook.Question;
 import swineherd.rulebook.Rulebook;
+import swineherd.rulebook.Table;
+import swineherd.setup.Country;
 import swineherd.setup.SetupFile;
 
 /** What a keeper might answer, spread over what is usual. */
@@ -29,7 +32,7 @@ final class PlausibleAnswers {
       }
       case DATE -> days(file.setup().checkOn());
       case DAY_OF_YEAR -> List.of("--04-20", "--06-10", "--10-01", "--11-05", "--12-10");
-      case LATITUDE -> List.of(55.0, 45.0, 35.0, -35.0);
+      case LATITUDE -> latitudes(file.setup().place().country());
       case TEXT -> List.of();
       case COUNT -> ends(question).stream().<Object>map(d -> (int) Math.round(d)).toList();
       default -> {
@@ -37,6 +40,24 @@ final class PlausibleAnswers {
         yield question.list() ? List.of() : values;
       }
     };
+  }
+
+  /** Those of the country, as far as it is known how far south it reaches. */
+  private static List<Object> latitudes(Country country) {
+    if (country == Country.AUSTRALIA || country == Country.NEW_ZEALAND) {
+      return List.of(-45.0, -35.0);
+    }
+    if (country == null || country == Country.ELSEWHERE) {
+      return List.of(55.0, 45.0, 35.0, -35.0);
+    }
+    Table south = Table.named("dark-months");
+    double southernmost =
+        south.has(country.key()) ? south.row(country.key()).number("southernmost") : 35;
+    return Stream.of(65.0, 55.0, 45.0, 35.0, southernmost)
+        .filter(latitude -> latitude >= southernmost)
+        .distinct()
+        .<Object>map(latitude -> latitude)
+        .toList();
   }
 
   private static List<Object> days(LocalDate from) {

@@ -20,6 +20,8 @@ import swineherd.setup.Shelter;
  * @param night air on a night of an ordinary cold week at that time, degC
  * @param warmFrom first day from which their shelter is warm enough for that weight once it has a
  *     deep bed
+ * @param sure whether the winter is known well enough; if not, it is so in the worst winter that
+ *     the answers leave open
  */
 public record FrostyArrival(
     String pigs,
@@ -28,6 +30,7 @@ public record FrostyArrival(
     double weight,
     double night,
     LocalDate warmFrom,
+    boolean sure,
     List<String> grounds)
     implements Outlook {
 
@@ -35,21 +38,40 @@ public record FrostyArrival(
 
   /**
    * Empty if the shelter is warm enough as it is. One that is not known or not there counts as open
-   * to the weather, and nights that are not known as those of a cold winter.
+   * to the weather, and nights that are not known as those of a cold winter. Where a harder winter
+   * is left open too it is tried, unless the shelter has to be asked for first.
    */
   static Optional<FrostyArrival> of(
       Setup setup, int pen, Course course, WinterClimate climate, int pigsInPen) {
-    if (climate.kind() != WinterClimate.Kind.FREEZES
-        || !course.arrives().isAfter(setup.checkOn())) {
+    if (!course.arrives().isAfter(setup.checkOn())) {
       return Optional.empty();
     }
+    Optional<FrostyArrival> told =
+        climate.kind() == WinterClimate.Kind.FREEZES
+            ? in(climate, climate.nightsOrCold(), true, setup, pen, course, pigsInPen)
+            : Optional.empty();
+    if (told.isPresent() || climate.isTold() || setup.pens().get(pen).shelter().kind() == null) {
+      return told;
+    }
+    WinterClimate worst = climate.atWorst();
+    return in(worst, worst.nights(), false, setup, pen, course, pigsInPen);
+  }
+
+  private static Optional<FrostyArrival> in(
+      WinterClimate climate,
+      double coldest,
+      boolean sure,
+      Setup setup,
+      int pen,
+      Course course,
+      int pigsInPen) {
     ColdSeason at = climate.seasonOn(course.arrives());
     boolean tail =
         at.contains(course.arrives()) && !climate.seasonFor(course.arrives(), true).equals(at);
     if (!tail) {
       return Optional.empty();
     }
-    WinterNights nights = WinterNights.ofColdWeeks(at, climate.spread(), climate.nightsOrCold());
+    WinterNights nights = WinterNights.ofColdWeeks(at, climate.spread(), coldest);
     double weight = course.weightOn(course.arrives()).likely();
     Lodging asIs = lodging(setup.pens().get(pen).shelter());
     if (asIs.warmEnough(nights.on(course.arrives()), pigsInPen, weight, 0)) {
@@ -66,6 +88,7 @@ public record FrostyArrival(
                 weight,
                 nights.on(course.arrives()),
                 day,
+                sure,
                 WinterLying.shelterGrounds(
                         new Grounds().and(climate.grounds()), pen, setup.pens().get(pen).shelter())
                     .and(course.grounds())

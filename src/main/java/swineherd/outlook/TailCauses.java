@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import swineherd.figures.Tails;
 import swineherd.rulebook.Table;
+import swineherd.setup.Feed;
 import swineherd.setup.Pen;
 import swineherd.setup.Setup;
 import swineherd.setup.Shelter;
@@ -20,6 +21,8 @@ import swineherd.setup.Shelter;
  * @param causes how many
  * @param words what they are
  * @param law what is told of docking there, and of things to root in where that is a cause
+ * @param open what was not said and may be a second cause, where one alone is known; empty if all
+ *     is known, or an item on room or shelter asks for it anyway
  * @param nothingToRoot whether the pigs stand on a bare floor with nothing to root and chew in
  * @param come whether pigs are there
  * @param by day to mend it by
@@ -29,16 +32,25 @@ public record TailCauses(
     int causes,
     String words,
     String law,
+    String open,
     boolean nothingToRoot,
     boolean come,
     LocalDate by,
     List<String> grounds)
     implements Outlook {
 
+  /** What else is to be looked into, as a sentence; empty if nothing. */
+  public String more() {
+    return open.isEmpty() ? "" : "Not known, and a second cause if it is bad: " + open + ".";
+  }
+
   private static final Set<Pen.Ground> BARE_FLOORS =
       EnumSet.of(Pen.Ground.SLATS, Pen.Ground.CONCRETE);
   private static final Set<Shelter.Bed> BARE_BEDS =
       EnumSet.of(Shelter.Bed.SLATS, Shelter.Bed.BARE, Shelter.Bed.WET);
+
+  private static final Set<Feed.Kind> MIXED_AT_HOME =
+      EnumSet.of(Feed.Kind.HOME_MIX, Feed.Kind.GRAIN_OR_SCRAPS, Feed.Kind.FORAGING);
 
   /**
    * @param known the outlooks that were worked out before: room, feeder, mixing
@@ -54,12 +66,14 @@ public record TailCauses(
       Grounds grounds = new Grounds();
       List<String> causes = causes(setup, pen, in.path(), known, grounds);
       if (!causes.isEmpty()) {
+        String open = causes.size() > 1 ? "" : open(setup, pen, in.path(), grounds);
         all.add(
             new TailCauses(
                 pen.name(),
                 causes.size(),
                 String.join("; ", causes),
                 law(setup, pen),
+                open,
                 nothingToRoot(pen),
                 !Stay.first(there).isAfter(setup.checkOn()),
                 Stay.readyBy(there, setup.checkOn()),
@@ -118,6 +132,35 @@ public record TailCauses(
     return causes;
   }
 
+  /** What could be a second cause; air, shelter and room are asked for by items of their own. */
+  private static String open(Setup setup, Pen pen, String path, Grounds grounds) {
+    List<String> open = new ArrayList<>();
+    if (mayHaveNothingToRoot(pen)) {
+      open.add(asks("nothing-to-root"));
+      grounds.and(path, "ground", "shelter.bed");
+    }
+    if (pen.feederLength() == null) {
+      open.add(asks("feeder-short"));
+      grounds.and(path, "feederLength");
+    }
+    if (setup.feed().premix() == null && mayLackMinerals(setup.feed().kind())) {
+      open.add(asks("minerals"));
+      grounds.and("feed", "premix");
+    }
+    return String.join("; ", open);
+  }
+
+  private static boolean mayHaveNothingToRoot(Pen pen) {
+    boolean floor = pen.ground() == null || BARE_FLOORS.contains(pen.ground());
+    boolean bare = pen.shelter().bed() == null || BARE_BEDS.contains(pen.shelter().bed());
+    return floor && bare && !nothingToRoot(pen);
+  }
+
+  /** Feed that is bought for them has its minerals in it. */
+  private static boolean mayLackMinerals(Feed.Kind kind) {
+    return kind == null || MIXED_AT_HOME.contains(kind);
+  }
+
   private static boolean isHere(Pen pen, String name) {
     return Objects.equals(pen.name(), name);
   }
@@ -131,6 +174,10 @@ public record TailCauses(
         && BARE_FLOORS.contains(pen.ground())
         && pen.shelter().bed() != null
         && BARE_BEDS.contains(pen.shelter().bed());
+  }
+
+  private static String asks(String key) {
+    return Table.named("tail-causes").row(key).text("asks");
   }
 
   private static String cause(String key) {

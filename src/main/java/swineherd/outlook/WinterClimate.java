@@ -55,6 +55,12 @@ public record WinterClimate(
   /** Colder end of class C, in degC. */
   private static final double COLD = -5;
 
+  /** Nights of the coldest month at the hardest places where pigs are kept, degC; judgement. */
+  private static final double HARDEST = -25;
+
+  /** A first hard frost as early as at those; judgement. */
+  private static final MonthDay EARLIEST = MonthDay.of(10, 1);
+
   /** Judgement: where it freezes hard at all, it mostly has by then. */
   private static final MonthDay ASKING = MonthDay.of(10, 29);
 
@@ -134,6 +140,27 @@ public record WinterClimate(
   /** The nights, or those of the colder end of a cold winter (C) where they are not known. */
   double nightsOrCold() {
     return nights == null ? COLD : nights;
+  }
+
+  /** Whether both the day of the frost and the nights are known. */
+  boolean isTold() {
+    return kind != Kind.UNKNOWN && !dateTaken && nights != null;
+  }
+
+  /** The hardest winter that the answers leave open. */
+  WinterClimate atWorst() {
+    return new WinterClimate(
+        Kind.FREEZES,
+        hemisphere,
+        kind == Kind.UNKNOWN || dateTaken ? turned(EARLIEST, hemisphere) : firstHardFrost,
+        spread,
+        true,
+        nights == null ? HARDEST : nights,
+        worstNight,
+        winterClass,
+        maritime,
+        assumed,
+        grounds);
   }
 
   /**
