@@ -4,7 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -60,6 +66,71 @@ class WhyCommandTest {
     assertThat(why("zeppelin")).isEqualTo(2);
     assertThat(out.toString()).isEmpty();
     assertThat(err.toString()).contains("No rule speaks of zeppelin");
+  }
+
+  @Test
+  void ids_near_a_wrong_one_are_offered() {
+    assertThat(why("fence.trian-first")).isEqualTo(2);
+    assertThat(err.toString()).contains("Did you mean").contains("fence.train-first  Train them");
+  }
+
+  @Test
+  void singular_and_plural_british_and_american_find_the_same() {
+    assertThat(found("wires")).isEqualTo(found("wire")).hasSizeGreaterThan(10);
+    assertThat(found("worming")).isEqualTo(found("worms")).hasSizeGreaterThan(10);
+    assertThat(found("diarrhea")).isEqualTo(found("scour")).isNotEmpty();
+    assertThat(found("energiser")).isEqualTo(found("energizer")).isNotEmpty();
+  }
+
+  @Test
+  void rules_about_a_word_come_before_rules_that_mention_it() {
+    assertThat(found("shade").get(0)).startsWith("sun.");
+    assertThat(found("castration").get(0)).startsWith("taint.");
+    assertThat(found("freezer").get(0)).startsWith("slaughter.freezer");
+  }
+
+  private static List<String> found(String word) {
+    WhyCommandTest one = new WhyCommandTest();
+    assertThat(one.why(word)).as(word).isZero();
+    return one.out.toString().lines().toList();
+  }
+
+  @Test
+  void the_example_names_the_question_and_where_it_stands() {
+    why("fence.train-first");
+    assertThat(out.toString()).contains("trained to electric wire: no (pigs[0].trained)");
+  }
+
+  @Test
+  void own_rules_have_pages_too() {
+    assertThat(why("county.permit", "--rules", "own-rules.example")).isZero();
+    assertThat(out.toString())
+        .contains("county.permit: Ask the county for its permit")
+        .contains("and no pig is there yet")
+        .contains("County code, chapter on livestock (read 2026)");
+    assertThat(why("permit", "--rules", "own-rules.example")).isZero();
+    assertThat(new WhyCommandTest().why("county.permit")).isEqualTo(2);
+  }
+
+  @Test
+  void every_link_of_the_catalogue_leads_somewhere() {
+    why("--all", "--format", "markdown");
+    Set<String> anchors = new HashSet<>();
+    List<String> links = new ArrayList<>();
+    for (String line : out.toString().lines().toList()) {
+      if (line.startsWith("#")) {
+        String heading = line.replaceFirst("^#+ ", "").toLowerCase(Locale.ROOT);
+        assertThat(anchors.add(heading.replaceAll("[^a-z0-9 -]", "").replace(' ', '-')))
+            .as(heading)
+            .isTrue();
+      }
+      Matcher link = Pattern.compile("^- \\[[^\\]]+\\]\\(#([^)]+)\\)").matcher(line);
+      if (link.find()) {
+        links.add(link.group(1));
+      }
+    }
+    assertThat(links).hasSizeGreaterThan(Rulebook.rules().size()).allMatch(anchors::contains);
+    assertThat(out.toString()).doesNotContain("\uFFFD");
   }
 
   @Test
