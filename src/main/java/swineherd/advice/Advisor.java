@@ -36,6 +36,11 @@ public final class Advisor {
   /** Far above what any setup needs; reached only by rules that feed each other for ever. */
   private static final int MAX_FIRINGS = 50_000;
 
+  private static final Comparator<Item> ORDER =
+      Comparator.comparing(Item::rank, Rank.HIGHEST_FIRST)
+          .thenComparing(Item::id)
+          .thenComparing(i -> i.advice().about());
+
   private final SetupFile file;
   private final IdentityHashMap<Object, String> places = new IdentityHashMap<>();
 
@@ -68,9 +73,37 @@ public final class Advisor {
     return advise(file, KnowledgeBase.shipped());
   }
 
-  /** The checklist of a setup by these rules. */
+  /**
+   * The checklist of a setup by these rules. What a keeper's own rules conclude is added to what
+   * the shipped ones say by themselves, and so can take nothing from it. If they fail the shipped
+   * advice is given alone, and {@link KnowledgeBase#fault()} says what went wrong.
+   */
   public static Checklist advise(SetupFile file, KnowledgeBase rules) {
-    return new Advisor(file, rules).run();
+    Checklist shipped = new Advisor(file, KnowledgeBase.shipped()).run();
+    return OwnRulesRun.of(rules, () -> new Advisor(file, rules).run())
+        .map(own -> add(shipped, own, rules))
+        .orElse(shipped);
+  }
+
+  /** A checklist with what own rules add to it. */
+  private static Checklist add(Checklist shipped, Checklist own, KnowledgeBase rules) {
+    List<Item> items = new ArrayList<>(shipped.items());
+    own.items().stream().filter(i -> rules.isOwn(i.id())).forEach(items::add);
+    items.sort(ORDER);
+    List<TickedOff> tickedOff = new ArrayList<>(shipped.tickedOff());
+    own.tickedOff().stream().filter(t -> rules.isOwn(t.item().id())).forEach(tickedOff::add);
+    List<Checklist.InOrder> inOrder = new ArrayList<>(shipped.inOrder());
+    own.inOrder().stream().filter(o -> rules.isOwn(o.card().id())).forEach(inOrder::add);
+    Set<String> fired = new LinkedHashSet<>(shipped.fired());
+    fired.addAll(own.fired());
+    return new Checklist(
+        shipped.file(),
+        List.copyOf(items),
+        List.copyOf(tickedOff),
+        List.copyOf(inOrder),
+        shipped.unanswered(),
+        shipped.outlooks(),
+        Set.copyOf(fired));
   }
 
   private Checklist run() {
@@ -91,7 +124,7 @@ public final class Advisor {
       unanswered.forEach(session::insert);
       outlooks.forEach(session::insert);
       if (session.fireAllRules(MAX_FIRINGS) >= MAX_FIRINGS) {
-        throw new IllegalStateException("the rules do not come to an end");
+        throw new IllegalStateException("the rules feed each other without end");
       }
       return checklist(session, unanswered, outlooks);
     } finally {
@@ -123,10 +156,7 @@ public final class Advisor {
         items.add(item(card, advice, reasons));
       }
     }
-    items.sort(
-        Comparator.comparing(Item::rank, Rank.HIGHEST_FIRST)
-            .thenComparing(Item::id)
-            .thenComparing(i -> i.advice().about()));
+    items.sort(ORDER);
     List<TickedOff> tickedOff = TickedOff.takeFrom(items, file.setup());
     inOrder.sort(
         Comparator.comparing((Checklist.InOrder o) -> o.card().id())

@@ -2,10 +2,15 @@ package swineherd.advice;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.MalformedInputException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicReference;
 import org.drools.kiesession.rulebase.InternalKnowledgeBase;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -23,6 +28,9 @@ public final class KnowledgeBase {
   private final KieBase base;
   private final Map<String, RuleInfo> ownRules;
   private final Map<String, Card> ownCards;
+
+  /** What went wrong when own rules ran; the first thing only, for they are not run again. */
+  private final AtomicReference<String> fault = new AtomicReference<>();
 
   private KnowledgeBase(KieBase base, Map<String, RuleInfo> ownRules, Map<String, Card> ownCards) {
     this.base = base;
@@ -43,13 +51,21 @@ public final class KnowledgeBase {
    * @throws RulebookException with every fault found in the folder
    */
   public static KnowledgeBase with(Path folder) {
+    if (!Files.isDirectory(folder) || !Files.isReadable(folder)) {
+      String why = !Files.exists(folder) ? "there is no such folder" : "no folder that can be read";
+      throw new RulebookException(
+          List.of(folder + ": " + why + "; --rules takes one with TOPIC/TOPIC.drl in it"));
+    }
     try {
       RuleCompiler.OwnRules own = RuleCompiler.compileOwn(folder);
       KieBase base = load();
       ((InternalKnowledgeBase) base).addPackages(own.base().getKiePackages());
       return new KnowledgeBase(base, own.rules(), own.cards());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (MalformedInputException e) {
+      throw new RulebookException(
+          List.of(folder + ": a file in it is no text in UTF-8; save it so in your editor"));
+    } catch (IOException | UncheckedIOException e) {
+      throw new RulebookException(List.of(folder + ": cannot be read: " + e.getMessage()));
     }
   }
 
@@ -57,9 +73,45 @@ public final class KnowledgeBase {
     return base;
   }
 
-  Card card(String id) {
+  /**
+   * The card of that id.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public Card card(String id) {
     Card own = ownCards.get(id);
     return own == null ? Rulebook.card(id) : own;
+  }
+
+  /** Whether own rules are there beside the shipped ones. */
+  boolean hasOwn() {
+    return !ownRules.isEmpty();
+  }
+
+  /** Whether an item of that id is the keeper's own. */
+  boolean isOwn(String id) {
+    return ownCards.containsKey(id);
+  }
+
+  /** What went wrong when own rules ran, with file and line of the rule where that is known. */
+  public Optional<String> fault() {
+    return Optional.ofNullable(fault.get());
+  }
+
+  void failed(String what) {
+    fault.compareAndSet(null, what);
+  }
+
+  /** All rules by their names, the keeper's own among them. */
+  public Map<String, RuleInfo> rules() {
+    Map<String, RuleInfo> all = new TreeMap<>(Rulebook.rules());
+    all.putAll(ownRules);
+    return all;
+  }
+
+  /** Own rules by their names. */
+  Map<String, RuleInfo> ownRules() {
+    return ownRules;
   }
 
   /** Whether there is an item of that id. */

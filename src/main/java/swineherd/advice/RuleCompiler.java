@@ -230,9 +230,15 @@ public final class RuleCompiler {
       }
     }
     Matcher card = CARD.matcher(then);
-    String cardId = card.find() ? card.group(1) : null;
-    if (cardId != null && !cardId.equals(rule.getName())) {
-      faults.add(place + "its advice must have its name, not \"" + cardId + "\"");
+    String cardId = null;
+    while (card.find()) {
+      cardId = card.group(1);
+      if (!cardId.equals(rule.getName())) {
+        faults.add(place + "its advice must have its name, not \"" + cardId + "\"");
+      }
+    }
+    if (then.contains("new Advice(")) {
+      faults.add(place + "advice is made with Advice.of(\"" + rule.getName() + "\", ...)");
     }
     Set<String> fills = new TreeSet<>();
     Matcher fill = FILLS.matcher(then);
@@ -341,12 +347,17 @@ public final class RuleCompiler {
         String why = faults.get(faults.size() - 1);
         faults.clear();
         faults.addAll(before);
-        faults.add(rule.file() + ":" + rule.line() + ": rule \"" + rule.id() + "\": " + why);
+        faults.add(rule.file() + ":" + rule.line() + ": rule \"" + rule.id() + "\": " + plain(why));
       }
     }
     if (faults.isEmpty()) {
       faults.addAll(first);
     }
+  }
+
+  /** Without the name of the generated file and its line, which nobody has seen. */
+  private static String plain(String why) {
+    return why.replaceFirst("^\\S+\\.(java|drl):-?\\d+: ", "").strip();
   }
 
   /** The file with only one of its rules, the lines kept in place. */

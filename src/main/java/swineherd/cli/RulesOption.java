@@ -1,6 +1,7 @@
 package swineherd.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 import swineherd.advice.KnowledgeBase;
 
@@ -15,12 +16,24 @@ final class RulesOption {
       })
   private Path own;
 
+  private KnowledgeBase rules;
+
   /**
    * The rules to go by.
    *
    * @throws swineherd.rulebook.RulebookException if one of one's own is faulty
    */
   KnowledgeBase read() {
-    return own == null ? KnowledgeBase.shipped() : KnowledgeBase.with(own);
+    rules = own == null ? KnowledgeBase.shipped() : KnowledgeBase.with(own);
+    return rules;
+  }
+
+  boolean isGiven() {
+    return own != null;
+  }
+
+  /** What went wrong while they ran; the output then holds the shipped advice alone. */
+  Optional<String> fault() {
+    return rules == null ? Optional.empty() : rules.fault();
   }
 }

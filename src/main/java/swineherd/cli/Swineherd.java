@@ -9,6 +9,7 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -76,6 +77,7 @@ public final class Swineherd implements Runnable {
   /** The command line, with errors told in a line each and no stack traces. */
   static CommandLine commandLine() {
     CommandLine line = new CommandLine(new Swineherd());
+    line.setExecutionStrategy(Swineherd::run);
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
           callFirst(command);
@@ -102,6 +104,24 @@ public final class Swineherd implements Runnable {
     if (command.getCommandSpec().userObject() instanceof SignsCommand) {
       command.getErr().println(SignsCommand.CALL);
     }
+  }
+
+  /** Runs the command, and tells at the end what went wrong with rules of the keeper's own. */
+  private static int run(ParseResult parsed) {
+    int code = new CommandLine.RunLast().execute(parsed);
+    if (!parsed.hasSubcommand()) {
+      return code;
+    }
+    CommandSpec command = parsed.subcommand().commandSpec();
+    for (CommandSpec mixin : command.mixins().values()) {
+      if (mixin.userObject() instanceof RulesOption rules && rules.fault().isPresent()) {
+        PrintWriter err = command.commandLine().getErr();
+        err.println(rules.fault().get());
+        err.println("Your own rules failed: what you see is the shipped advice alone.");
+        return CommandLine.ExitCode.USAGE;
+      }
+    }
+    return code;
   }
 
   private static Path path(String typed) {

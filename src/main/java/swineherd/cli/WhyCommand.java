@@ -1,18 +1,25 @@
 package swineherd.cli;
 
 import java.io.PrintWriter;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import swineherd.advice.KnowledgeBase;
 import swineherd.report.RulePage;
+import swineherd.report.RuleSearch;
 import swineherd.rulebook.Card;
 import swineherd.rulebook.RuleInfo;
 import swineherd.rulebook.Rulebook;
@@ -39,6 +46,10 @@ final class WhyCommand implements Callable<Integer> {
       description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
   private Page format;
 
+  @Mixin private RulesOption ownRules;
+
+  private KnowledgeBase own;
+
   private enum Page {
     text,
     markdown
@@ -47,30 +58,39 @@ final class WhyCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
+    own = ownRules.isGiven() ? ownRules.read() : null;
+    Map<String, RuleInfo> rules = own == null ? Rulebook.rules() : own.rules();
     if (all) {
-      catalogue(out);
+      catalogue(out, rules);
       return 0;
     }
     if (words.isEmpty()) {
       throw new ParameterException(spec.commandLine(), "Name a rule or a word, or say --all.");
     }
-    if (words.size() == 1 && id(words.get(0)).isPresent()) {
-      RulePage page = new RulePage(id(words.get(0)).get());
+    if (words.size() == 1 && id(words.get(0), rules).isPresent()) {
+      RulePage page = page(rules.get(id(words.get(0), rules).get()));
       out.print(format == Page.text ? page.text() : page.markdown());
       return 0;
     }
-    List<RuleInfo> found = Rulebook.rules().values().stream().filter(this::speaksOf).toList();
+    RuleSearch search = new RuleSearch(rules.values(), this::card);
+    List<RuleInfo> found = search.find(words);
     found.forEach(rule -> out.println(line(rule)));
-    if (found.isEmpty()) {
-      spec.commandLine().getErr().println("No rule speaks of " + String.join(" ", words) + ".");
-      return CommandLine.ExitCode.USAGE;
+    if (!found.isEmpty()) {
+      return 0;
     }
-    return 0;
+    PrintWriter err = spec.commandLine().getErr();
+    err.println("No rule speaks of " + String.join(" ", words) + ".");
+    List<RuleInfo> near = search.near(String.join(" ", words));
+    if (!near.isEmpty()) {
+      err.println("Did you mean:");
+      near.forEach(rule -> err.println("  " + line(rule)));
+    }
+    return CommandLine.ExitCode.USAGE;
   }
 
   /** The id of a rule, also under a name it had before. */
-  private static Optional<String> id(String word) {
-    if (Rulebook.rules().containsKey(word)) {
+  private static Optional<String> id(String word, Map<String, RuleInfo> rules) {
+    if (rules.containsKey(word)) {
       return Optional.of(word);
     }
     return Rulebook.cards().values().stream()
@@ -79,32 +99,45 @@ final class WhyCommand implements Callable<Integer> {
         .findFirst();
   }
 
-  private boolean speaksOf(RuleInfo rule) {
-    Card card = rule.cardId() == null ? null : Rulebook.card(rule.id());
-    String text =
-        (rule.id() + " " + rule.when() + (card == null ? "" : " " + card)).toLowerCase(Locale.ROOT);
-    return words.stream().allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)));
+  /** The card of a rule; null for one that only concludes something for others. */
+  private Card card(RuleInfo rule) {
+    if (rule.cardId() == null) {
+      return null;
+    }
+    return own == null ? Rulebook.card(rule.id()) : own.card(rule.id());
   }
 
-  private static String line(RuleInfo rule) {
-    return rule.id()
-        + (rule.cardId() == null ? "" : "  " + Rulebook.card(rule.id()).heading().strip());
+  private RulePage page(RuleInfo rule) {
+    return new RulePage(rule, card(rule));
   }
 
-  private void catalogue(PrintWriter out) {
-    String topic = "";
+  private String line(RuleInfo rule) {
+    Card card = card(rule);
+    return rule.id() + (card == null ? "" : "  " + RulePage.plain(card.heading()));
+  }
+
+  private void catalogue(PrintWriter out, Map<String, RuleInfo> rules) {
+    Map<String, List<RuleInfo>> topics =
+        rules.values().stream()
+            .sorted(Comparator.comparing(RuleInfo::id))
+            .collect(Collectors.groupingBy(RuleInfo::topic, TreeMap::new, Collectors.toList()));
     if (format == Page.markdown) {
       out.println("# The rules of swineherd");
+      out.println("\n" + RulePage.BRACES + "\n");
+      topics.forEach(
+          (topic, of) -> out.println("- [%s](#%s), %d rules".formatted(topic, topic, of.size())));
     }
-    for (RuleInfo rule : Rulebook.rules().values()) {
-      if (!rule.topic().equals(topic)) {
-        topic = rule.topic();
-        out.println(format == Page.markdown ? "\n## " + topic : "\n" + topic);
-      }
-      out.print(
-          format == Page.markdown
-              ? new RulePage(rule.id()).markdown()
-              : "  " + line(rule) + System.lineSeparator());
+    topics.forEach((topic, of) -> topic(out, topic, of));
+  }
+
+  private void topic(PrintWriter out, String topic, Collection<RuleInfo> rules) {
+    if (format == Page.text) {
+      out.println("\n" + topic);
+      rules.forEach(rule -> out.println("  " + line(rule)));
+      return;
     }
+    out.println("\n## " + topic + "\n");
+    rules.forEach(rule -> out.println(page(rule).link()));
+    rules.forEach(rule -> out.print(page(rule).markdown()));
   }
 }

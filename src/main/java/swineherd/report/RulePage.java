@@ -1,10 +1,14 @@
 package swineherd.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import swineherd.rulebook.Card;
+import swineherd.rulebook.Question;
 import swineherd.rulebook.Referral;
 import swineherd.rulebook.RuleExample;
 import swineherd.rulebook.RuleInfo;
@@ -15,12 +19,17 @@ public final class RulePage {
   private final RuleInfo rule;
   private final Card card;
 
+  /** What the braces in the texts mean. */
+  public static final String BRACES =
+      "What stands in { } is worked out for each setup; {about} is the group or the pen.";
+
   /**
-   * @param id id of a rule
+   * @param rule what is known of it
+   * @param card what it says; null for a rule that only concludes something for others
    */
-  public RulePage(String id) {
-    this.rule = Rulebook.rules().get(id);
-    this.card = rule.cardId() == null ? null : Rulebook.card(id);
+  public RulePage(RuleInfo rule, Card card) {
+    this.rule = rule;
+    this.card = card;
   }
 
   /** The page for a terminal. */
@@ -28,7 +37,8 @@ public final class RulePage {
     Lines lines = new Lines();
     lines.add("", rule.id() + (card == null ? "" : ": " + card.heading()));
     section(lines, "It says", says());
-    section(lines, "It applies when all of this is so", conditions());
+    section(lines, "It applies when all of this is so", conditions(rule));
+    section(lines, "Answers it looks at by itself", looksAt());
     section(lines, "It rests on", card == null ? List.of() : List.of(TextReport.rests(card)));
     section(lines, "Its rank", rank());
     section(lines, "For example it applies with", fires());
@@ -37,6 +47,9 @@ public final class RulePage {
         lines,
         "Both on top of this setup",
         Rulebook.example(rule).map(RulePage::base).orElse(List.of()));
+    if (card != null && !card.placeholders().isEmpty()) {
+      lines.gap().add("", BRACES);
+    }
     lines.gap().add("", "It stands in " + rule.file() + ", line " + rule.line() + ".");
     return lines.toString();
   }
@@ -46,15 +59,40 @@ public final class RulePage {
     StringBuilder out = new StringBuilder();
     out.append("\n### ").append(rule.id()).append("\n\n");
     if (card != null) {
-      out.append("**").append(card.heading()).append("**\n\n");
+      out.append("**").append(MarkdownReport.escape(plain(card.heading()))).append("**\n\n");
     }
     list(out, "It says", says());
-    list(out, "It applies when all of this is so", conditions());
+    list(out, "It applies when all of this is so", conditions(rule));
+    list(out, "Answers it looks at by itself", looksAt());
     list(out, "It rests on", card == null ? List.of() : List.of(TextReport.rests(card)));
     list(out, "Its rank", rank());
     list(out, "For example it applies with", fires());
     list(out, "and not when", silent());
     return out.toString();
+  }
+
+  /** A line of a list that leads to the section, as such links are made of headings. */
+  public String link() {
+    String anchor = rule.id().toLowerCase(Locale.ROOT).replace(".", "");
+    String heading = card == null ? "" : " " + MarkdownReport.escape(plain(card.heading()));
+    return "- [" + rule.id() + "](#" + anchor + ")" + heading;
+  }
+
+  /** A text of a card in one line. */
+  public static String plain(String text) {
+    return text.strip().replaceAll("\\s+", " ");
+  }
+
+  /** What the questions are called whose answers the conditions name; the rest is worked out. */
+  private List<String> looksAt() {
+    Set<String> labels = new LinkedHashSet<>();
+    rule.reads()
+        .forEach(
+            reads ->
+                reads.questions().stream()
+                    .filter(q -> !q.endsWith(".name") && !q.endsWith("s.pen"))
+                    .forEach(q -> labels.add(Rulebook.questions().get(q).label())));
+    return labels.isEmpty() ? List.of() : List.of(String.join(", ", labels));
   }
 
   private List<String> says() {
@@ -94,7 +132,7 @@ public final class RulePage {
   }
 
   /** The comments above the patterns, which say them in plain words. */
-  private List<String> conditions() {
+  static List<String> conditions(RuleInfo rule) {
     List<String> conditions = new ArrayList<>();
     StringBuilder comment = new StringBuilder();
     for (String line : rule.when().lines().map(String::strip).toList()) {
@@ -105,7 +143,7 @@ public final class RulePage {
         comment.setLength(0);
       }
     }
-    return conditions.isEmpty() ? List.of(rule.when()) : conditions;
+    return conditions.isEmpty() ? List.of("always") : conditions;
   }
 
   private List<String> rank() {
@@ -113,12 +151,12 @@ public final class RulePage {
       return List.of();
     }
     return List.of(
-        "%d (%s) x %.2f (how likely, if the rule does not say) x 1 to 2 (how soon); %s."
-            .formatted(
-                card.consequence().weight(),
-                card.consequence().words(),
-                card.likelihood(),
-                card.stage().words()));
+        "%d, because %s if nothing is done."
+            .formatted(card.consequence().weight(), card.consequence().words()),
+        "Times %.2f for how likely that is, unless the setup tells it better."
+            .formatted(card.likelihood()),
+        "Times 1 to 2 for how soon it is due: 2 today, 1 far ahead; to be done: %s."
+            .formatted(card.stage().words()));
   }
 
   private List<String> fires() {
@@ -126,7 +164,7 @@ public final class RulePage {
         .map(
             e ->
                 e.fires() instanceof Map<?, ?> changes
-                    ? answers(changes)
+                    ? changes.entrySet().stream().map(RulePage::named).toList()
                     : List.of("the setup all examples of the topic begin with"))
         .orElse(List.of());
   }
@@ -152,10 +190,10 @@ public final class RulePage {
             (section, value) -> {
               if (value instanceof List<?> members) {
                 for (int i = 0; i < members.size(); i++) {
-                  base.add(section + "[" + i + "]: " + plain(members.get(i)));
+                  base.add(section + "[" + i + "]: " + value(members.get(i)));
                 }
               } else {
-                base.add(section + ": " + plain(value));
+                base.add(section + ": " + value(value));
               }
             });
     return base;
@@ -163,12 +201,22 @@ public final class RulePage {
 
   private static List<String> answers(Map<?, ?> changes) {
     return changes.entrySet().stream()
-        .map(c -> c.getKey() + ": " + plain(c.getValue()))
+        .map(c -> c.getKey() + ": " + value(c.getValue()))
         .collect(Collectors.toList());
   }
 
+  /** An answer with the name of its question, and the path where it stands. */
+  private static String named(Map.Entry<?, ?> change) {
+    String path = String.valueOf(change.getKey());
+    Question question = Rulebook.questions().get(Question.keyOf(path));
+    String value = value(change.getValue());
+    return question == null || question.path().equals(path)
+        ? path + ": " + value
+        : question.label() + ": " + value + " (" + path + ")";
+  }
+
   /** A value as it stands in a setup file. */
-  private static String plain(Object value) {
+  private static String value(Object value) {
     if (value == null) {
       return "not known";
     }
@@ -176,7 +224,7 @@ public final class RulePage {
       return "{" + String.join(", ", answers(fields)) + "}";
     }
     if (value instanceof List<?> members) {
-      return members.stream().map(RulePage::plain).collect(Collectors.joining(", ", "[", "]"));
+      return members.stream().map(RulePage::value).collect(Collectors.joining(", ", "[", "]"));
     }
     if (value instanceof Boolean yes) {
       return yes ? "yes" : "no";

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.InvalidFormatException;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
@@ -175,10 +177,17 @@ public final class RulebookCompiler {
     }
     for (Path file : files) {
       try {
+        List<String> text = Files.readAllLines(file);
         for (Card card : YAML.readValue(file.toFile(), Card[].class)) {
-          checkCard(file + ": card " + card.id() + ": ", card, known.get(card.id()), sources);
+          checkCard(
+              file
+                  + lineOf(card, text)
+                  + (card.id() == null ? ": card without an id: " : ": card " + card.id() + ": "),
+              card,
+              card.id() == null ? null : known.get(card.id()),
+              sources);
           if (all.put(card.id(), card) != null) {
-            faults.add(file + ": card " + card.id() + " stands there twice");
+            faults.add(file + lineOf(card, text) + ": card " + card.id() + " stands there twice");
           }
         }
       } catch (JsonProcessingException e) {
@@ -186,8 +195,14 @@ public final class RulebookCompiler {
       }
     }
     for (RuleInfo rule : known.values()) {
-      if (rule.cardId() != null && !all.containsKey(rule.cardId())) {
-        faults.add(rule.file() + ":" + rule.line() + ": rule " + rule.id() + " has no card");
+      if (rule.cardId() != null && !all.containsKey(rule.cardId()) && faults.isEmpty()) {
+        faults.add(
+            "%s:%d: rule %s has no card of that id in %s"
+                .formatted(
+                    rule.file(),
+                    rule.line(),
+                    rule.id(),
+                    rules.resolve(rule.topic()).resolve(rule.topic() + ".yaml")));
       }
     }
     for (Card card : all.values()) {
@@ -203,13 +218,23 @@ public final class RulebookCompiler {
     return all;
   }
 
+  /** Where a card begins, {@code :12}; the last of its name. */
+  private static String lineOf(Card card, List<String> text) {
+    for (int i = text.size() - 1; i >= 0; i--) {
+      if (text.get(i).strip().replaceFirst("^- +", "").equals("id: " + card.id())) {
+        return ":" + (i + 1);
+      }
+    }
+    return "";
+  }
+
   private String cardFile(Card card) {
     return rules.resolve(card.topic()).resolve(card.topic() + ".yaml") + ": card " + card.id();
   }
 
   private void checkCard(String place, Card card, RuleInfo rule, Set<String> sources) {
     if (card.id() == null || !card.id().contains(".")) {
-      faults.add(place + "an id is topic.what-it-says");
+      faults.add(place + "needs an id, topic.what-it-says");
       return;
     }
     if (rule == null || rule.cardId() == null) {
@@ -254,7 +279,7 @@ public final class RulebookCompiler {
     boolean sourced =
         card.evidence() != Evidence.COMMON_PRACTICE && card.evidence() != Evidence.JUDGEMENT;
     if (sourced && card.sources().isEmpty()) {
-      faults.add(place + "its evidence needs a source");
+      faults.add(place + "its evidence needs a source; name it under sources: [...]");
     }
   }
 
@@ -349,6 +374,30 @@ public final class RulebookCompiler {
           + "; one of: "
           + unknown.getKnownPropertyIds();
     }
-    return file + line + ": " + e.getOriginalMessage();
+    if (e instanceof InvalidFormatException bad) {
+      Class<?> wanted = bad.getTargetType();
+      String field =
+          bad.getPath().isEmpty() ? "" : bad.getPath().get(bad.getPath().size() - 1).getFieldName();
+      return "%s%s: %s: %s is not accepted; %s"
+          .formatted(
+              file,
+              line,
+              field,
+              bad.getValue(),
+              wanted.isEnum() ? "one of: " + words(wanted) : "a number, such as 0.5");
+    }
+    if (e instanceof MismatchedInputException) {
+      return file + line + ": is not laid out as here is expected; a list of \"- id: ...\"";
+    }
+    return file + line + ": " + e.getOriginalMessage().lines().findFirst().orElse("");
+  }
+
+  /** The words of a choice, as they are written in YAML. */
+  private static String words(Class<?> choice) {
+    List<String> words = new ArrayList<>();
+    for (Object one : choice.getEnumConstants()) {
+      words.add(JSON.convertValue(one, String.class));
+    }
+    return String.join(", ", words);
   }
 }

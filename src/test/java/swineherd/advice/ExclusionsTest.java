@@ -53,7 +53,7 @@ class ExclusionsTest {
     }
   }
 
-  /** Different things to do that rest on the same answers. */
+  /** Different things to do that rest on the same answers; an exclusion holds all the same. */
   record Companions(List<String> items, String because) {}
 
   record Pair(String one, String other) implements Comparable<Pair> {
@@ -101,7 +101,6 @@ class ExclusionsTest {
       assertThat(exclusion.because()).isNotBlank();
       for (Pair pair : exclusion.pairs()) {
         assertThat(Rulebook.cards()).containsKeys(pair.one(), pair.other());
-        assertThat(companions.contains(pair)).as("excluded, and a companion: %s", pair).isFalse();
       }
     }
     for (Companions declared : companions()) {

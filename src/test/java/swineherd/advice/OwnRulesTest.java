@@ -1,16 +1,22 @@
 package swineherd.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import swineherd.rulebook.RulebookException;
 import swineherd.setup.SetupFile;
 import swineherd.setup.SetupReader;
@@ -125,6 +131,120 @@ class OwnRulesTest {
   void a_folder_without_rules_is_told_so() throws IOException {
     Files.delete(folder.resolve("county/county.drl"));
     assertThat(faults()).anySatisfy(f -> assertThat(f).contains("no rules there"));
+  }
+
+  @Test
+  void the_example_that_is_shipped_works() {
+    KnowledgeBase rules = KnowledgeBase.with(Path.of("scenarios/own-rules"));
+    SetupFile coming = SETUP.with("pigs[0].arrives", "2027-04-24");
+    assertThat(Advisor.advise(coming, rules).items())
+        .filteredOn(i -> i.id().equals("county.permit"))
+        .singleElement()
+        .satisfies(i -> assertThat(i.due()).isEqualTo(LocalDate.of(2027, 4, 10)));
+    assertThat(ids(Advisor.advise(SETUP.with("place.country", "canada"), rules)))
+        .doesNotContain("county.permit");
+  }
+
+  @Test
+  void what_is_no_folder_is_told_so() throws IOException {
+    assertThatThrownBy(() -> KnowledgeBase.with(folder.resolve("nothing")))
+        .isInstanceOf(RulebookException.class)
+        .hasMessageContaining("there is no such folder; --rules takes one with TOPIC/TOPIC.drl");
+    write("file", "");
+    assertThatThrownBy(() -> KnowledgeBase.with(folder.resolve("file")))
+        .isInstanceOf(RulebookException.class)
+        .hasMessageContaining("no folder that can be read");
+    Files.write(folder.resolve("county/county.drl"), new byte[] {(byte) 0xe4, 10});
+    assertThat(faults()).singleElement().asString().contains("no text in UTF-8");
+  }
+
+  /** A card, what is changed in it, and what is said of that. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "consequence: law | consequence: lawsuit | county.yaml:6: consequence: lawsuit is not"
+            + " accepted; one of: people, animals, law, meat, money, comfort",
+        "likelihood: 0.5 | likelihood: often | county.yaml:7: likelihood: often is not accepted; a"
+            + " number, such as 0.5",
+        "likelihood: 0.5 | likelihood: 5 | county.yaml:1: card county.permit: a likelihood lies"
+            + " above 0 and up to 1",
+        "for its permit | for its {permit} | county.yaml:1: card county.permit: the rule does not"
+            + " fill [permit]",
+        "why: The | reason: The | an unknown word reason; one of: [",
+        "county.permit | county.other | county.yaml:1: card county.other: no rule has this name",
+        "- id: county.permit | - kind: item | card without an id",
+        "'sources: [\"County code, chapter on livestock (read 2026)\"]' | sources: [] | its"
+            + " evidence needs a source",
+        "heading: Ask | heading: \"Ask | county.yaml:",
+      })
+  void a_faulty_card_is_told_with_its_place(String right, String wrong, String told)
+      throws IOException {
+    assertThat(CARD).contains(right);
+    write("county/county.yaml", CARD.replace(right, wrong));
+    assertThat(faults())
+        .anySatisfy(f -> assertThat(f).contains(told))
+        .allSatisfy(f -> assertThat(f).doesNotContain("swineherd.", "java.", "null"));
+  }
+
+  /** What stands in the rule, what is put there, and what is said of that. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Place(country | Place(country == | county.drl:10:",
+        "Country.UNITED_STATES) | 5) | county.drl:8: rule \"county.permit\": Equality",
+        "swineherd.setup.Place | swineherd.setup.Plaice | county.drl:8: rule \"county.permit\":",
+        "insertLogical(Advice | foo(); insertLogical(Advice | only insertLogical(...) may stand",
+        "Advice.of(\"county.permit\" | Advice.of(\"fence.signs\" | must have its name",
+        "\"\")); | \"\")); insertLogical(Advice.of(\"fence.signs\", \"lot\")); | must have its name",
+        "when | salience 5 when | no salience",
+      })
+  void a_faulty_rule_is_told_with_its_place(String right, String wrong, String told)
+      throws IOException {
+    assertThat(RULE).contains(right);
+    write("county/county.drl", RULE.replace(right, wrong));
+    assertThat(faults()).anySatisfy(f -> assertThat(f).contains(told));
+  }
+
+  /** Conditions and conclusions that fail only while they run. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Country.UNITED_STATES) | Country.UNITED_STATES, country.name().charAt(99) == 'x') |"
+            + " county.drl:8: rule \"county.permit\": String index out of range",
+        "permit\", \"\") | permit\", \"\").likely(3) | a likelihood is 0 to 1, not 3.0",
+        "permit\", \"\")); | permit\", \"\")); insertLogical(new java.math.BigInteger(\"1\")); end"
+            + " rule \"county.count\" when $n : java.math.BigInteger() then"
+            + " insertLogical($n.add(java.math.BigInteger.ONE)); |"
+            + " county.drl: the rules feed each other without end",
+      })
+  void rules_that_fail_leave_the_shipped_advice_as_it_is(String right, String wrong, String told)
+      throws IOException {
+    assertThat(RULE).contains(right);
+    write("county/county.drl", RULE.replace(right, wrong));
+    KnowledgeBase rules = KnowledgeBase.with(folder);
+    assertThat(Advisor.advise(SETUP, rules).items()).isEqualTo(Advisor.advise(SETUP).items());
+    assertThat(rules.fault()).get().asString().contains(told);
+  }
+
+  @Test
+  void rules_that_do_not_end_are_not_waited_for() {
+    KnowledgeBase rules = KnowledgeBase.with(folder);
+    CountDownLatch never = new CountDownLatch(1);
+    Supplier<Checklist> endless =
+        () -> {
+          try {
+            never.await();
+          } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+          }
+          return null;
+        };
+    assertThat(OwnRulesRun.of(rules, endless, Duration.ofSeconds(1))).isEmpty();
+    assertThat(rules.fault()).get().asString().contains("county.drl: not done after 1 seconds");
+    assertThat(OwnRulesRun.of(rules, () -> Advisor.advise(SETUP))).as("run again").isEmpty();
   }
 
   private static List<String> ids(Checklist checklist) {
