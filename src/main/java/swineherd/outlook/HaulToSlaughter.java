@@ -28,6 +28,7 @@ import swineherd.units.Dates;
  * @param floorAll the same for all of them
  * @param leastAll floor for all below which no load goes
  * @param papers what the law there asks of the move, in words
+ * @param where what else it may be, where nobody said that they travel; empty otherwise
  * @param assumed what was not said and how it was taken
  */
 public record HaulToSlaughter(
@@ -41,12 +42,17 @@ public record HaulToSlaughter(
     double floorAll,
     double leastAll,
     String papers,
+    String where,
     List<String> assumed,
     List<String> grounds)
     implements Outlook {
 
   private static final double LIGHTEST = 5;
   private static final double HEAVIEST = 150;
+
+  private static final String NOT_SAID =
+      "Nobody said where: if it is done at home say so here, for then no inspector sees the meat"
+          + " and it has to be cooled and tested or cooked through.";
 
   /** Whether the forecast is too hot to load them at all. */
   public boolean isRefused() {
@@ -107,6 +113,7 @@ public record HaulToSlaughter(
         count * Transport.floor(reckoned, hot),
         count * Transport.hardLine(reckoned),
         SlaughterLaw.move(setup.place().country()),
+        group.slaughterAt() == null ? NOT_SAID : "",
         List.copyOf(assumed),
         grounds.list());
   }

@@ -133,7 +133,9 @@ class ExclusionsTest {
     Set<String> seen = new HashSet<>();
     for (Item item : items) {
       assertThat(seen.add(item.id() + " " + item.advice().about() + " " + partners(item)))
-          .as("%s stands twice about %s in\n%s", item.id(), item.advice().about(), file.answers())
+          .as(
+              "%s stands twice about %s in\n%s",
+              item.id(), item.advice().about(), ManySetups.told(file))
           .isTrue();
     }
     for (int i = 0; i < items.size(); i++) {
@@ -141,14 +143,18 @@ class ExclusionsTest {
         Pair pair = Pair.of(items.get(i).id(), other.id());
         if (excluded.containsKey(pair) && together(items.get(i), other, setup)) {
           throw new AssertionError(
-              pair + " stand on one list, yet " + excluded.get(pair) + "\n" + file.answers());
+              pair
+                  + " stand on one list, yet "
+                  + excluded.get(pair)
+                  + "\n"
+                  + ManySetups.told(file));
         }
         if (!companions.contains(pair) && sameCause(items.get(i), other)) {
           throw new AssertionError(
               pair
                   + " say something of the same pigs or pen from the same answers: one cause, one"
                   + " item. If they are two things to do say so in rules/companions.yaml.\n"
-                  + file.answers());
+                  + ManySetups.told(file));
         }
       }
     }

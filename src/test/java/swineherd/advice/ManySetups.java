@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import swineherd.setup.BadSetupException;
 import swineherd.setup.SetupFile;
@@ -32,6 +33,13 @@ import swineherd.setups.Setups;
  */
 final class ManySetups {
   private ManySetups() {}
+
+  /** What was answered, a line each, to find a fault by. */
+  static String told(SetupFile file) {
+    return file.answers().values().stream()
+        .map(answer -> answer.path() + ": " + answer.said())
+        .collect(Collectors.joining("\n"));
+  }
 
   /** Every scenario, case and example that is a sound setup, by its name. */
   static Map<String, SetupFile> written() {

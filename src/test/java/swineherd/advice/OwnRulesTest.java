@@ -192,7 +192,7 @@ class OwnRulesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "Place(country | Place(country == | county.drl:10:",
+        "Place(country | Place(country == | county.drl:11:",
         "Country.UNITED_STATES) | 5) | county.drl:8: rule \"county.permit\": Equality",
         "swineherd.setup.Place | swineherd.setup.Plaice | county.drl:8: rule \"county.permit\":",
         "insertLogical(Advice | foo(); insertLogical(Advice | only insertLogical(...) may stand",

@@ -114,6 +114,12 @@ class UnknownIsNeverSaferTest {
                   "place.coldestMonth -> winter.water-now",
                   "a winter that is not over in April is that of another place"),
               Map.entry(
+                  "place.coldestMonth -> winter.turn-the-opening",
+                  "a longer winter is that of another place"),
+              Map.entry(
+                  "pens.plants -> ground.deadly-plants",
+                  "on a floor nothing grows; on earth ground.walk asks, as its examples show"),
+              Map.entry(
                   "place.firstHardFrost -> winter.straw", "another day of frost is another winter"),
               Map.entry(
                   "place.firstHardFrost -> winter.water", "another day of frost is another winter"),
