@@ -70,6 +70,9 @@ public final class Swineherd implements Runnable {
     try {
       return line.execute(args);
     } catch (Error e) {
+      if (List.of(args).contains("signs")) {
+        line.getErr().println(SignsCommand.CALL);
+      }
       return Faults.tell(e, line.getErr());
     }
   }

@@ -175,6 +175,7 @@ public final class RulebookCompiler {
               .sorted()
               .toList();
     }
+    Set<Path> unread = new HashSet<>();
     for (Path file : files) {
       try {
         List<String> text = Files.readAllLines(file);
@@ -192,17 +193,15 @@ public final class RulebookCompiler {
         }
       } catch (JsonProcessingException e) {
         faults.add(place(file, e));
+        unread.add(file);
       }
     }
     for (RuleInfo rule : known.values()) {
-      if (rule.cardId() != null && !all.containsKey(rule.cardId()) && faults.isEmpty()) {
+      Path cards = rules.resolve(rule.topic()).resolve(rule.topic() + ".yaml");
+      if (rule.cardId() != null && !all.containsKey(rule.cardId()) && !unread.contains(cards)) {
         faults.add(
             "%s:%d: rule %s has no card of that id in %s"
-                .formatted(
-                    rule.file(),
-                    rule.line(),
-                    rule.id(),
-                    rules.resolve(rule.topic()).resolve(rule.topic() + ".yaml")));
+                .formatted(rule.file(), rule.line(), rule.id(), cards));
       }
     }
     for (Card card : all.values()) {

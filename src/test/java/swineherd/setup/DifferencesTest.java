@@ -53,7 +53,7 @@ class DifferencesTest {
     try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
       all =
           files
-              .filter(f -> !f.toString().endsWith(".md"))
+              .filter(f -> f.toString().matches(".*[.](yaml|json)"))
               .sorted()
               .map(f -> SetupReader.read(f, MAY))
               .toList();

@@ -255,7 +255,7 @@ class SetupTextTest {
 
   static List<Path> scenarios() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-      return files.filter(f -> !f.toString().endsWith(".md")).sorted().toList();
+      return files.filter(f -> f.toString().matches(".*[.](yaml|json)")).sorted().toList();
     }
   }
 
