@@ -1,6 +1,5 @@
 package swineherd.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -116,12 +115,7 @@ final class SignsCommand implements Callable<Integer> {
 
   @Mixin private RulesOption ownRules;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  @Mixin private Output output;
 
   /** What is to be told beside the answer, a sentence each. */
   private final List<String> notes = new ArrayList<>();
@@ -163,14 +157,7 @@ final class SignsCommand implements Callable<Integer> {
                 heard.people(),
                 heard.breeding(),
                 setup.file().equals(NO_FILE)));
-    PrintWriter out = spec.commandLine().getOut();
-    out.print(
-        switch (format) {
-          case text -> report.text(Style::bold);
-          case json -> report.json();
-          case markdown -> report.markdown();
-        });
-    out.flush();
+    output.print(() -> report.text(Style::bold), report::json, report::markdown);
   }
 
   private static boolean isFile(String word) {

@@ -1,12 +1,8 @@
 package swineherd.cli;
 
-import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import swineherd.advice.Advisor;
 import swineherd.advice.Checklist;
 import swineherd.outlook.sheet.FigureSheet;
@@ -22,32 +18,18 @@ import swineherd.setup.SetupFile;
         "Weight, withdrawal, standstill, taint, weather and booking of each group; the items of"
             + " the checklist that belong to it; cuts and freezer.")
 final class SlaughterCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
   @Mixin private SetupArgument argument;
 
   @Mixin private RulesOption ownRules;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  @Mixin private Output output;
 
   @Override
   public Integer call() {
     SetupFile setup = argument.read();
     Checklist checklist = Advisor.advise(setup, ownRules.read());
     SlaughterReport report = new SlaughterReport(checklist, FigureSheet.of(setup.setup()));
-    PrintWriter out = spec.commandLine().getOut();
-    out.print(
-        switch (format) {
-          case text -> report.text(Style::bold);
-          case json -> report.json();
-          case markdown -> report.markdown();
-        });
-    out.flush();
+    output.print(() -> report.text(Style::bold), report::json, report::markdown);
     return 0;
   }
 }

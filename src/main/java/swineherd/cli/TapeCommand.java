@@ -1,6 +1,5 @@
 package swineherd.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -71,12 +71,7 @@ final class TapeCommand implements Callable<Integer> {
   @Option(names = "--on", paramLabel = "DATE", description = "Day of the tape; default: today.")
   private LocalDate on;
 
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      defaultValue = "text",
-      description = "${COMPLETION-CANDIDATES}; default: ${DEFAULT-VALUE}.")
-  private Format format;
+  @Mixin private Output output;
 
   private enum Type {
     modern(PigType.MODERN),
@@ -102,14 +97,7 @@ final class TapeCommand implements Callable<Integer> {
     TapeReport report =
         new TapeReport(
             taping, file == null ? null : file.toString(), Dimension.LENGTH.isUs(girths.get(0)));
-    PrintWriter out = spec.commandLine().getOut();
-    out.print(
-        switch (format) {
-          case text -> report.text();
-          case json -> report.json();
-          case markdown -> report.markdown();
-        });
-    out.flush();
+    output.print(report::text, report::json, report::markdown);
     return 0;
   }
 
