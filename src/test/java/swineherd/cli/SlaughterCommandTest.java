@@ -5,11 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -17,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import picocli.CommandLine;
+import swineherd.cli.Runs.Run;
 
 /** The view before slaughter from end to end, as stories. */
 class SlaughterCommandTest {
@@ -39,18 +36,8 @@ class SlaughterCommandTest {
 
   @TempDir Path folder;
 
-  private record Run(int exit, String out, String err) {}
-
   private static Run run(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Swineherd.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
-    List<String> all = new ArrayList<>(List.of("slaughter"));
-    all.addAll(List.of(args));
-    int exit = line.execute(all.toArray(String[]::new));
-    return new Run(exit, out.toString(), err.toString());
+    return Runs.run(Stream.concat(Stream.of("slaughter"), Stream.of(args)).toArray(String[]::new));
   }
 
   private String file(String text) throws IOException {
@@ -240,11 +227,8 @@ class SlaughterCommandTest {
   @MethodSource("scenarios")
   void every_item_stands_in_the_checklist_under_its_number(Path scenario) throws IOException {
     JsonNode view = JSON.readTree(run("--format=json", scenario.toString()).out());
-    StringWriter out = new StringWriter();
-    CommandLine line = Swineherd.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.execute("check", "--format=json", scenario.toString());
-    JsonNode checklist = JSON.readTree(out.toString()).get("items");
+    String list = Runs.run("check", "--format=json", scenario.toString()).out();
+    JsonNode checklist = JSON.readTree(list).get("items");
     assertThat(view.get("groups")).isNotEmpty();
     for (JsonNode group : view.get("groups")) {
       for (JsonNode item : group.get("items")) {

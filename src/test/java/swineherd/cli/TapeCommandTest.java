@@ -6,19 +6,18 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine;
+import swineherd.cli.Runs.Run;
 
 /** A weight by tape from end to end; the formula itself is checked in TapeWeightTest. */
 class TapeCommandTest {
@@ -41,18 +40,8 @@ class TapeCommandTest {
 
   @TempDir Path folder;
 
-  private record Run(int exit, String out, String err) {}
-
   private static Run run(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    CommandLine line = Swineherd.commandLine();
-    line.setOut(new PrintWriter(out));
-    line.setErr(new PrintWriter(err));
-    List<String> all = new ArrayList<>(List.of("tape"));
-    all.addAll(List.of(args));
-    int exit = line.execute(all.toArray(String[]::new));
-    return new Run(exit, out.toString(), err.toString());
+    return Runs.run(Stream.concat(Stream.of("tape"), Stream.of(args)).toArray(String[]::new));
   }
 
   /** A tape of one reading is good to 10 % (common practice, no source): 37 after 40 is no loss. */
