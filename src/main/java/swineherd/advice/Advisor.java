@@ -183,7 +183,10 @@ public final class Advisor {
       }
       for (Reasons.Ground ground : reasons.of(conclusion)) {
         through.add(ground.rule());
-        for (Object fact : ground.facts()) {
+        // the answers a rule reads itself come before those that were reckoned with
+        List<Object> facts = new ArrayList<>(ground.facts());
+        facts.sort(Comparator.comparing(fact -> fact instanceof Outlook));
+        for (Object fact : facts) {
           open.addLast(fact);
           because(ground.rule(), fact, because);
         }

@@ -3,6 +3,7 @@ package swineherd.report;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import swineherd.advice.Checklist;
@@ -219,12 +220,19 @@ public final class TextReport {
           .inOrder()
           .forEach(o -> lines.add("    ", wording.fill(o.card().heading(), o.advice())));
     } else {
+      Set<String> open =
+          checklist.items().stream().map(i -> i.card().topic()).collect(Collectors.toSet());
       String topics =
           checklist.inOrder().stream()
               .map(o -> o.card().topic())
               .distinct()
+              .filter(topic -> !open.contains(topic))
               .collect(Collectors.joining(", "));
-      lines.add("", "In order, as far as told: " + topics + " (say --all to see what).");
+      lines.add(
+          "",
+          topics.isEmpty()
+              ? "Say --all to see what is in order."
+              : "In order, as far as told: " + topics + " (say --all to see what).");
     }
   }
 
