@@ -97,7 +97,11 @@ final class NewEntry {
       }
       case DIED, TREATED -> {
         if (!rest.isEmpty()) {
-          throw refusal.because("\"" + rest + "\" is no group; " + groups() + ".");
+          throw refusal.because(
+              did == Did.TREATED
+                  ? "\"%s\" is not taken here: name the medicine with --active \"NAME\", its days with --withdrawal \"DAYS\"; %s."
+                      .formatted(rest, groups())
+                  : "\"" + rest + "\" is no group; " + groups() + ".");
         }
       }
       default -> answers.put("note", needed(rest, "words"));

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import swineherd.figures.OutsideDomainException;
 import swineherd.figures.Withdrawal;
@@ -135,6 +136,9 @@ public record Treated(
   public String activeWords() {
     return active == null ? "something that was not named" : active;
   }
+
+  /** Words of a vet that tell of one. */
+  private static final Pattern WITHDRAWAL = Pattern.compile("(?i)withdraw");
 
   /** Days from the day set for slaughter to the first they may go; 0 if it is kept. */
   public int late() {
@@ -298,6 +302,9 @@ public record Treated(
         all.remove(hasty);
       }
     }
+    if (all.stream().allMatch(m -> m.vet == null)) {
+      spokenOf(setup, group).ifPresent(all::add);
+    }
     LocalDate wormedOn = group.wormedOn();
     if (wormedOn != null && all.stream().noneMatch(m -> m.isWormingOf(wormedOn))) {
       Medicine unnamed = new Medicine();
@@ -306,6 +313,26 @@ public record Treated(
       all.add(unnamed);
     }
     return all;
+  }
+
+  /**
+   * What a vet named a withdrawal for, in words that nobody turned into days: something was given,
+   * and until the days are noted no end of it is known.
+   */
+  private static Optional<Medicine> spokenOf(Setup setup, Group group) {
+    Medicine last = null;
+    for (int k = 0; k < setup.diary().size(); k++) {
+      DiaryEntry entry = setup.diary().get(k);
+      boolean theirs = entry.pigs() == null || entry.pigs().equals(group.name());
+      if (theirs
+          && entry.did() == Did.VET_SAID
+          && entry.note() != null
+          && WITHDRAWAL.matcher(entry.note()).find()) {
+        last = new Medicine(entry);
+        last.add(entry, "diary[" + k + "]");
+      }
+    }
+    return Optional.ofNullable(last);
   }
 
   /** What is known of one medicine that a group was given. */

@@ -78,10 +78,12 @@ final class TreatmentNote {
 
   private String noDay() {
     return noted.basis() == Basis.ASK_THE_VET
-        ? "No day for slaughter can be told: only the vet can give the days for that. Until then"
-            + " none of them may go. Note the vet's days with --vet-withdrawal, for the same day."
-        : "Until its withdrawal is known, none of them may go to slaughter: the label says it, or"
-            + " the vet.";
+        ? "No day for slaughter can be told: only the vet can give the days for that. Until then "
+            + (noted.pig() == null ? "none of them may go" : noted.whom() + " may not go")
+            + ". Note the vet's days with --vet-withdrawal, for the same day."
+        : "Until its withdrawal is known, "
+            + (noted.pig() == null ? "none of them may go" : noted.whom() + " may not go")
+            + " to slaughter: the label says it, or the vet.";
   }
 
   private String day(boolean doubted) {

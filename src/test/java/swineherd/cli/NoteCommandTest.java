@@ -199,6 +199,7 @@ class NoteCommandTest {
         "moved weaners front | No pen is called \"front\"; one of: yard, back field",
         "died weaners --count 9 | at most 4",
         "died weaners some | is no group",
+        "treated weaners zorblax | name the medicine with --active",
         "done fence.trian-first | did you mean fence.train-first?",
         "done nothing.there | No item is called",
         "sold weaners | nothing that can be noted",

@@ -45,6 +45,22 @@ class TreatedTest {
     assertThat(given.grounds()).contains("diary[0].active", "pigs[0].slaughterOn");
   }
 
+  /** Words are no days: until the vet's days are noted no end is known (judgement). */
+  @Test
+  void a_withdrawal_that_a_vet_only_spoke_of_has_no_end_until_its_days_are_noted() {
+    String said =
+        BARROWS + "diary:\n  - {on: 2026-10-20, pigs: barrows, did: vet-said, note: %s}\n";
+    assertThat(only(said.formatted("withdrawal 30 days")))
+        .satisfies(given -> assertThat(given.clearOn()).isNull())
+        .satisfies(given -> assertThat(given.blocked()).isTrue());
+    assertThat(treated(said.formatted("they look well"))).isEmpty();
+    assertThat(
+            only(
+                said.formatted("withdrawal 30 days")
+                    + "  - {on: 2026-10-20, pigs: barrows, did: treated, vetWithdrawal: 30 days}\n"))
+        .satisfies(given -> assertThat(given.blocked()).isFalse());
+  }
+
   @Test
   void several_days_of_one_active_are_one_course_with_its_last_day_and_longest_label() {
     Treated given =
