@@ -62,6 +62,11 @@ final class NewEntry {
 
   /** An answer, if it was given. */
   void put(String name, String said) {
+    if (said != null && name.equals("pig") && did != Did.TREATED) {
+      throw refusal.because(
+          "--pig goes with treated: note what that pig was given, and days that a vet named with"
+              + " --vet-withdrawal.");
+    }
     if (said != null) {
       answers.put(name, said);
     }

@@ -199,6 +199,7 @@ class NoteCommandTest {
         "moved weaners front | No pen is called \"front\"; one of: yard, back field",
         "died weaners --count 9 | at most 4",
         "died weaners some | is no group",
+        "vet-said weaners rest --pig 12 | --pig goes with treated",
         "treated weaners zorblax | name the medicine with --active",
         "done fence.trian-first | did you mean fence.train-first?",
         "done nothing.there | No item is called",
@@ -213,7 +214,7 @@ class NoteCommandTest {
         "moved weaners yard --on 2027-04-20 | is before weaners arrive",
         "treated weaners --active ivermectin/3/ml | the name alone, without amount or strength",
         "treated weaners --active tylosin/20/% | the name alone",
-        "weighed weaners 45 lb --pig 12 | does not go with",
+        "weighed weaners 45 lb --pig 12 | --pig goes with treated",
       })
   void what_cannot_be_right_is_told_and_not_written(String typed, String why) {
     Run run =
