@@ -126,6 +126,34 @@ public record Forecast(Growth growth, double sigma, KnownWeight start, double ch
   }
 
   /**
+   * Whether the curve goes as far as a date, so that {@link #weightOn} tells a weight.
+   *
+   * @param date not before the start
+   * @throws OutsideDomainException if the date is before the start
+   */
+  public boolean reaches(LocalDate date) {
+    double days = daysUntil(date);
+    return days <= Growth.LONGEST_DAYS && growth.curve(start.kg(), days) <= growth.highestKg();
+  }
+
+  /**
+   * Weight on a date; where the curve does not go so far that at its end, which they have at the
+   * least, since pigs do not stop growing there.
+   *
+   * @param date not before the start
+   * @return live weight, kg
+   * @throws OutsideDomainException if the date is before the start
+   */
+  public Band leastOn(LocalDate date) {
+    double days = Math.min(daysUntil(date), Growth.LONGEST_DAYS);
+    double most = growth.highestKg();
+    return new Band(
+        Math.min(growth.curve(start.kg(), grown(days, -Normal.Z80)), most),
+        Math.min(growth.curve(start.kg(), days), most),
+        Math.min(growth.curve(start.kg(), grown(days, Normal.Z80)), most));
+  }
+
+  /**
    * Chance that the pigs have not reached a weight by a date; so, if they go when they have reached
    * it, the chance that they are still there.
    *

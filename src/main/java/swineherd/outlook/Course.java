@@ -44,6 +44,7 @@ import swineherd.units.Dates;
  * @param target live weight at which they should go, kg
  * @param finish when the mean of the group reaches it; null if the curve does not go so far
  * @param slaughterOn the day set for slaughter; null if there is none
+ * @param today day of the check
  * @param assumed what was not said and how it was taken
  */
 public record Course(
@@ -60,6 +61,7 @@ public record Course(
     double target,
     DateBand finish,
     LocalDate slaughterOn,
+    LocalDate today,
     List<String> assumed,
     List<String> grounds)
     implements Outlook {
@@ -72,32 +74,38 @@ public record Course(
   private static final double DOUBTED_FROM = 4;
 
   /**
-   * The last day they are likely to be there: the day set for slaughter, or the likely finish; null
-   * if there is neither.
+   * The last day they are likely to be there: the day set for slaughter, or the likely finish, or
+   * today if that is past and they are still there; null if nothing is known of either.
    */
   public LocalDate end() {
     if (slaughterOn != null) {
       return slaughterOn;
     }
-    return finish == null ? null : finish.likely();
+    if (finish == null) {
+      return null;
+    }
+    return isOverdue() ? today : finish.likely();
+  }
+
+  /** Whether no day is set for slaughter, and they should likely have gone before today. */
+  public boolean isOverdue() {
+    return slaughterOn == null && finish != null && finish.likely().isBefore(today);
   }
 
   /**
    * Live weight of the mean of the group on a day, kg, reckoned from the last weight known then;
-   * before the first that weight.
-   *
-   * @return null where the curve does not go so far
+   * before the first that weight. Where the curve does not go so far, see {@link #foresees}, it is
+   * the weight at its end, which they have at the least.
    */
   public Band weightOn(LocalDate day) {
     Forecast then = knownOn(day);
-    if (!day.isAfter(then.start().on())) {
-      return Band.exactly(then.start().kg());
-    }
-    try {
-      return then.weightOn(day);
-    } catch (OutsideDomainException e) {
-      return null;
-    }
+    return day.isAfter(then.start().on()) ? then.leastOn(day) : Band.exactly(then.start().kg());
+  }
+
+  /** Whether the curve goes as far as a day; if not, they then weigh more than it can tell. */
+  public boolean foresees(LocalDate day) {
+    Forecast then = knownOn(day);
+    return !day.isAfter(then.start().on()) || then.reaches(day);
   }
 
   /**
@@ -108,6 +116,16 @@ public record Course(
   public double notReachedBy(LocalDate day) {
     boolean canTell = day.isAfter(forecast.start().on()) && target <= forecast.growth().highestKg();
     return canTell ? forecast.chanceNotReached(target, day) : 1;
+  }
+
+  /**
+   * Chance that pigs that go once they have the target are still there on a day, 0 to 1, since they
+   * are there today. Once the late end of the finish is past it is something else that keeps them,
+   * nobody knows how long, and they must be reckoned with: 1.
+   */
+  public double stillThereOn(LocalDate day) {
+    boolean kept = finish != null && finish.late().isBefore(today);
+    return kept || !day.isAfter(today) ? 1 : notReachedBy(day) / notReachedBy(today);
   }
 
   /** The forecast as it stood on a day, with the weights known by then. */
@@ -122,11 +140,15 @@ public record Course(
 
   /**
    * Likely weight at the {@link #end}, kg, which is what the pens must be fit for: on the day set
-   * for slaughter, or else the target.
+   * for slaughter, or else the target, or what they weigh today if they should have gone. Where the
+   * curve does not go so far it is no less than the target.
    */
   public double endWeight() {
-    Band then = slaughterOn == null ? null : weightOn(slaughterOn);
-    return then == null ? target : then.likely();
+    if (slaughterOn == null && !isOverdue()) {
+      return target;
+    }
+    double then = weightOn(end()).likely();
+    return foresees(end()) ? then : Math.max(then, target);
   }
 
   /** Age on a day, in days; -1 if the birth is not known. */
@@ -247,6 +269,7 @@ public record Course(
         target,
         finish(forecast, target),
         group.slaughterOn(),
+        setup.checkOn(),
         List.copyOf(assumed),
         grounds.list());
   }

@@ -13,6 +13,8 @@ import swineherd.figures.OutsideDomainException;
 import swineherd.figures.SlaughterDay;
 import swineherd.setup.Group;
 import swineherd.setup.Setup;
+import swineherd.units.Dimension;
+import swineherd.units.Display;
 
 /**
  * The day by which a group should have its target weight, and what can be done if it will not: the
@@ -37,6 +39,8 @@ import swineherd.setup.Setup;
  * @param arrivalPast words to end its sentence: that it is past on the day of the check, or nothing
  * @param lighter live weight that eight in ten such groups have in time, kg, but not above the
  *     target
+ * @param orLighter a sentence on that as a target; empty where it is no less than the target, or so
+ *     little that nobody wants it
  * @param most heaviest that such pigs get on this feed as far as the curve is known, kg
  * @param decideBy when to have decided what to do: a month before they come, or else before the day
  *     set or an early frost; today if that is past
@@ -57,6 +61,7 @@ public record Deadline(
     LocalDate latestArrival,
     String arrivalPast,
     double lighter,
+    String orLighter,
     double most,
     LocalDate decideBy,
     LocalDate bookBy,
@@ -70,6 +75,9 @@ public record Deadline(
   private static final int LONGEST_DAYS = 2000;
   private static final double EXACT_KG = 0.1;
 
+  /** Judgement: a target so little under the other is the same. */
+  private static final double LEAST_LIGHTER_KG = 2;
+
   /** Judgement: so long it takes to find other pigs, or to get ready for these. */
   private static final int MONTH = 30;
 
@@ -80,12 +88,13 @@ public record Deadline(
 
   /**
    * Empty where there is nothing to be late for: no day with a target, and the frost not known, or
-   * so near that they plainly meet it.
+   * so near that they plainly meet it, or pigs that should have gone already.
    */
   static Optional<Deadline> of(Setup setup, Course course, WinterStay stay) {
     Group group = setup.group(course.pigs()).orElseThrow();
     boolean byDay = course.slaughterOn() != null;
-    boolean beforeFrost = stay.frostKnown() && stay.from().isBefore(stay.frost().early());
+    boolean beforeFrost =
+        stay.frostKnown() && stay.from().isBefore(stay.frost().early()) && !course.isOverdue();
     if (byDay ? group.targetWeight() == null : !beforeFrost) {
       return Optional.empty();
     }
@@ -94,6 +103,7 @@ public record Deadline(
     double inWinter = stay.frost().mean(frost -> course.notReachedBy(frost));
     double chance = byDay ? course.notReachedBy(day) : stay.chance();
     Band weight = course.weightOn(day);
+    double lighter = lighter(course, stay, byDay);
     DateBand finish = course.finish();
     LocalDate latestArrival = coming ? latestArrival(course, stay, byDay) : null;
     boolean past = latestArrival != null && latestArrival.isBefore(setup.checkOn());
@@ -106,13 +116,14 @@ public record Deadline(
             stay.frostKnown(),
             chance,
             inWinter,
-            weight == null ? Band.exactly(course.target()) : weight,
+            weight,
             course.target(),
             finish,
             coming && chance > LATE ? crossFinish(course, stay, byDay) : null,
             latestArrival,
             past ? ", which is past" : "",
-            lighter(course, stay, byDay),
+            lighter,
+            orLighter(lighter, course, setup),
             most(course),
             decideBy(course, stay, coming, setup.checkOn()),
             finish == null
@@ -189,6 +200,16 @@ public record Deadline(
       }
     }
     return Math.min(least, course.target());
+  }
+
+  /** Judgement: under half the target it is no plan. */
+  private static String orLighter(double lighter, Course course, Setup setup) {
+    if (lighter < course.target() / 2 || lighter > course.target() - LEAST_LIGHTER_KG) {
+      return "";
+    }
+    return "Or set a lighter target: eight in ten have "
+        + Display.amount(lighter, Dimension.MASS, setup.units())
+        + " before the frost.";
   }
 
   private static double most(Course course) {

@@ -91,8 +91,8 @@ public record HaulToSlaughter(
 
   private static HaulToSlaughter of(Setup setup, Group group, Leaving leaving, Grounds grounds) {
     List<String> assumed = new ArrayList<>();
-    LocalDate day = leaving.likelyFrom(setup.checkOn());
-    double weight = weight(setup, group, leaving, assumed);
+    LocalDate day = leaving.likely();
+    double weight = weight(group, leaving, assumed);
     Double air = group.forecast();
     if (air != null) {
       assumed.add("humidity taken as 60 %");
@@ -118,9 +118,9 @@ public record HaulToSlaughter(
         grounds.list());
   }
 
-  private static double weight(Setup setup, Group group, Leaving leaving, List<String> assumed) {
+  private static double weight(Group group, Leaving leaving, List<String> assumed) {
     if (leaving.course() != null) {
-      return leaving.weightFrom(setup.checkOn());
+      return leaving.endWeight();
     }
     if (group.targetWeight() != null) {
       return group.targetWeight();

@@ -38,7 +38,7 @@ public record LateCastration(
           && group.castratedOn() != null
           && !setup.isGone(group)) {
         Leaving leaving = Leaving.of(group, courses);
-        LateCastration late = of(setup, group, "pigs[" + i + "]", leaving);
+        LateCastration late = of(group, "pigs[" + i + "]", leaving);
         boolean clear =
             !late.clearedOn.isAfter(setup.checkOn())
                 || (leaving.earliest() != null && !late.clearedOn.isAfter(leaving.earliest()));
@@ -50,14 +50,14 @@ public record LateCastration(
     return all;
   }
 
-  private static LateCastration of(Setup setup, Group group, String path, Leaving leaving) {
+  private static LateCastration of(Group group, String path, Leaving leaving) {
     boolean mature = mature(group, leaving.born());
     return new LateCastration(
         group.name(),
         group.castratedOn(),
         Taint.clearingDays(mature),
         Taint.clearedOn(group.castratedOn(), mature),
-        leaving.likelyFrom(setup.checkOn()),
+        leaving.likely(),
         leaving.grounds(path).and(path, "castratedOn").list());
   }
 

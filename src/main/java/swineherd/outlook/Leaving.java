@@ -2,7 +2,6 @@ package swineherd.outlook;
 
 import java.time.LocalDate;
 import java.util.List;
-import swineherd.figures.Band;
 import swineherd.figures.GrowthClass;
 import swineherd.setup.Group;
 
@@ -24,31 +23,14 @@ record Leaving(Group group, Course course) {
     return group.arrives().minusDays(Math.round(group.ageOnArrival()));
   }
 
-  /** The day set for slaughter, otherwise the likely finish. */
+  /** The day set for slaughter, otherwise the end of their {@link Course#end course}. */
   LocalDate likely() {
-    if (group.slaughterOn() != null || course == null || course.finish() == null) {
-      return group.slaughterOn();
-    }
-    return course.finish().likely();
-  }
-
-  /** The likely day, or a later one: pigs that should have gone are still there. */
-  LocalDate likelyFrom(LocalDate today) {
-    LocalDate likely = likely();
-    return likely != null && likely.isBefore(today) ? today : likely;
-  }
-
-  /** Live weight of one on {@link #likelyFrom}, kg. */
-  double weightFrom(LocalDate today) {
-    LocalDate likely = likely();
-    boolean overdue = course != null && likely != null && likely.isBefore(today);
-    Band late = overdue ? course.weightOn(today) : null;
-    return late == null ? endWeight() : late.likely();
+    return course == null ? group.slaughterOn() : course.end();
   }
 
   /**
-   * Live weight of one when it goes, kg: on the day set, or else the target, or what is usual for
-   * the breed.
+   * Live weight of one when it goes, kg: at the end of their {@link Course#endWeight course}, or
+   * else the target, or what is usual for the breed.
    */
   double endWeight() {
     if (course != null) {

@@ -23,6 +23,7 @@ import swineherd.setup.Setup;
  *
  * @param males name of the group with the males
  * @param gilts name of the group with the gilts; the same if they are one group
+ * @param coming whether the gilts have yet to come
  * @param possible whether a gilt may be in pig already
  * @param separateAge age in days by which they should be apart
  * @param breedsFrom age in days from which a gilt can conceive
@@ -36,6 +37,7 @@ import swineherd.setup.Setup;
 public record Litter(
     String males,
     String gilts,
+    boolean coming,
     boolean possible,
     double separateAge,
     double breedsFrom,
@@ -80,6 +82,23 @@ public record Litter(
   /** The males as words of a sentence, where they are a group of their own; empty otherwise. */
   public String ofWhom() {
     return males.equals(gilts) ? "" : " of " + males;
+  }
+
+  /** When to part those that may have paired already, as it ends a sentence. */
+  public String partWhen() {
+    return coming ? "the day they come" : "today";
+  }
+
+  /** What to do before they come, a sentence; empty if they are there. */
+  public String before() {
+    return coming
+        ? "Better take others, or ask the breeder how long they stood together before you do."
+        : "";
+  }
+
+  /** Whether they were together, or may have been before they come. */
+  public String were() {
+    return coming ? "may have been" : "were";
   }
 
   private static boolean sires(Group group) {
@@ -130,6 +149,7 @@ public record Litter(
             new Litter(
                 males.name(),
                 gilts.name(),
+                coming(),
                 false,
                 maturity.separateByDays(),
                 maturity.breedsFromDays(),
@@ -156,6 +176,7 @@ public record Litter(
       return new Litter(
           males.name(),
           gilts.name(),
+          coming(),
           !conception.isAfter(today),
           maturity.separateByDays(),
           maturity.breedsFromDays(),
@@ -169,7 +190,11 @@ public record Litter(
           grounds.list());
     }
 
-    /** By the age at which the first of either is to leave, but not before they meet. */
+    private boolean coming() {
+      return gilts.arrives() != null && gilts.arrives().isAfter(today);
+    }
+
+    /** By the age at which the first of either is to leave, but not before they come or meet. */
     private LocalDate separateBy(Maturity maturity, LocalDate born) {
       LocalDate malesBorn = malesLeave.born();
       LocalDate byAge =
@@ -179,7 +204,7 @@ public record Litter(
               .filter(Objects::nonNull)
               .min(LocalDate::compareTo)
               .orElseThrow();
-      return later(later(byAge, met()), today);
+      return later(later(later(byAge, met()), gilts.arrives()), today);
     }
 
     /** First day on which she can meet a male that can sire. */
@@ -217,7 +242,7 @@ public record Litter(
     }
 
     private double chance(LocalDate born) {
-      LocalDate until = giltsLeave.likelyFrom(today);
+      LocalDate until = giltsLeave.likely();
       if (maleUntil() != null && (until == null || maleUntil().isBefore(until))) {
         until = maleUntil();
       }

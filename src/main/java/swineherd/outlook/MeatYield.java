@@ -43,7 +43,7 @@ public record MeatYield(
       }
       List<String> grounds =
           leaving.grounds("pigs[" + i + "]").and("pigs[" + i + "]", "count").list();
-      double live = leaving.weightFrom(setup.checkOn());
+      double live = leaving.endWeight();
       try {
         Pen pen = setup.pen(group.pen()).orElse(null);
         Band meat = meat(live, group, pen).times(group.count());

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import swineherd.figures.Band;
 import swineherd.figures.GrowthClass;
 import swineherd.figures.KnownWeight;
 import swineherd.setup.DiaryEntry;
@@ -124,10 +123,9 @@ record Occupants(Setup setup, int index, Pen pen, List<Member> members) {
     if (course == null) {
       now = lastWeight(setup, group, stay.growthClass());
     } else {
-      Band weight =
-          course.weightOn(
-              course.arrives().isAfter(setup.checkOn()) ? course.arrives() : setup.checkOn());
-      now = weight == null ? course.endWeight() : weight.likely();
+      LocalDate first =
+          course.arrives().isAfter(setup.checkOn()) ? course.arrives() : setup.checkOn();
+      now = course.weightOn(first).likely();
     }
     return new Member(stay.path(), group, course, there, now, Math.max(now, stay.endWeight()));
   }

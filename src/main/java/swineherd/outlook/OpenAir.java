@@ -10,7 +10,6 @@ import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import swineherd.figures.Band;
 import swineherd.figures.Sun;
 import swineherd.setup.Group;
 import swineherd.setup.Pen;
@@ -100,13 +99,11 @@ record OpenAir(Stay stay, Pen pen, String penPath) {
    * target weight; where growth is not known that is also what they are reckoned to weigh.
    */
   double weightOn(LocalDate day) {
-    Band weight = stay.course() == null ? null : stay.course().weightOn(day);
-    if (weight == null) {
+    if (stay.course() == null) {
       return stay.endWeight();
     }
-    return stay.group().slaughterOn() == null
-        ? Math.min(weight.likely(), stay.endWeight())
-        : weight.likely();
+    double weight = stay.course().weightOn(day).likely();
+    return stay.group().slaughterOn() == null ? Math.min(weight, stay.endWeight()) : weight;
   }
 
   /** Their skin; see {@link SkinOf}. */

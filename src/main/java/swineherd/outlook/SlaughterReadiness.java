@@ -30,6 +30,7 @@ import swineherd.setup.Setup;
  * @param day the day set for slaughter; null if there is none
  * @param on the day it is judged for: the day set, or today
  * @param weight live weight then, kg; null if no growth is known
+ * @param atLeast whether that is where the curve of their growth ends, so that they weigh more
  * @param target live weight aimed at, kg; null with the growth
  * @param finish when the target is reached; null if that is not known
  * @param tooHeavyOver live weight over which they are kept too long, kg; null with the growth
@@ -60,6 +61,7 @@ public record SlaughterReadiness(
     LocalDate day,
     LocalDate on,
     Band weight,
+    boolean atLeast,
     Double target,
     DateBand finish,
     Double tooHeavyOver,
@@ -107,7 +109,7 @@ public record SlaughterReadiness(
     if (isVaccineOver() || isHeavy()) {
       return Verdict.TOO_LATE;
     }
-    if (weight == null) {
+    if (weight == null || (atLeast && weight.likely() < target)) {
       return Verdict.WEIGHT_NOT_KNOWN;
     }
     return isLight() ? Verdict.NOT_YET : Verdict.READY;
@@ -120,7 +122,7 @@ public record SlaughterReadiness(
 
   /** Whether they will likely not have the target within a week of that day. */
   public boolean isLight() {
-    if (weight == null || weight.likely() >= target) {
+    if (weight == null || atLeast || weight.likely() >= target) {
       return false;
     }
     return finish == null || finish.likely().isAfter(on.plusDays(WEEK));
@@ -129,6 +131,21 @@ public record SlaughterReadiness(
   /** Whether they will likely be heavier than they should become. */
   public boolean isHeavy() {
     return weight != null && weight.likely() > tooHeavyOver;
+  }
+
+  /** Whether they are there, no day is set, and they are heavier than they should become. */
+  public boolean isKeptTooLong() {
+    return day == null && arrives == null && isHeavy();
+  }
+
+  /** What stands before the weight in a sentence; empty unless it is where their curve ends. */
+  public String least() {
+    return atLeast ? "at least " : "";
+  }
+
+  /** The weight as it is told: without a span where it is the least they weigh. */
+  public Band told() {
+    return atLeast ? Band.exactly(weight.likely()) : weight;
   }
 
   /** Whether the vaccine against taint no longer works on that day. */
@@ -215,7 +232,7 @@ public record SlaughterReadiness(
             .filter(v -> v.best() != null)
             .findFirst();
     Double over = course == null ? null : tooHeavy(course);
-    LocalDate likely = leaving.likelyFrom(today);
+    LocalDate likely = leaving.likely();
     boolean near = near(today, leaving);
     Grounds grounds = leaving.grounds("pigs[" + index + "]");
     return new SlaughterReadiness(
@@ -225,6 +242,7 @@ public record SlaughterReadiness(
         group.slaughterOn(),
         on,
         course == null ? null : course.weightOn(on),
+        course != null && !course.foresees(on),
         course == null ? null : course.target(),
         course == null ? null : course.finish(),
         over,
@@ -290,11 +308,7 @@ public record SlaughterReadiness(
     LocalDate from = course.arrives().isAfter(today) ? course.arrives() : today;
     for (int week = 0; week <= FORESEEN_WEEKS; week++) {
       LocalDate day = from.plusWeeks(week);
-      Band then = course.weightOn(day);
-      if (then == null) {
-        return null;
-      }
-      if (then.likely() > over) {
+      if (course.weightOn(day).likely() > over) {
         return day;
       }
     }

@@ -9,7 +9,6 @@ import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import swineherd.figures.Band;
 import swineherd.figures.GrowthClass;
 import swineherd.setup.Feed;
 import swineherd.setup.Group;
@@ -127,8 +126,7 @@ record Stay(Group group, String path, Course course, Feed feed, LocalDate from, 
 
   private double reckonedOn(LocalDate day) {
     if (course != null) {
-      Band weight = course.weightOn(day);
-      return weight == null ? course.endWeight() : weight.likely();
+      return course.weightOn(day).likely();
     }
     if (day.isAfter(from)) {
       return endWeight();

@@ -120,9 +120,9 @@ public record TaintRisk(
     LocalDate arrives = group.arrives();
     boolean here = arrives != null && !arrives.isAfter(today);
     LocalDate from = here || arrives == null ? today : arrives;
-    LocalDate day = leaving.likelyFrom(today);
+    LocalDate day = leaving.likely();
     Male male = Male.of(setup, group, leaving);
-    double weight = leaving.weightFrom(today);
+    double weight = leaving.endWeight();
     Risk risk = male.risk(day, weight);
     RiskClass riskClass = risk.riskClass();
     LocalDate lowerUntil = male.lastBefore(c -> c.compareTo(riskClass) >= 0, from);

@@ -3,9 +3,13 @@ package swineherd.outlook;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import swineherd.figures.Band;
+import swineherd.figures.ElectricFence;
 import swineherd.figures.FenceTraining;
 import swineherd.rulebook.Table;
+import swineherd.setup.DiaryEntry;
 import swineherd.setup.Fence;
 import swineherd.setup.Group;
 
@@ -25,8 +29,9 @@ import swineherd.setup.Group;
  * @param earliest first day they may be turned out if all respect the wire; null as above
  * @param likely the day that is likely; null as above
  * @param latest the day for slow or flighty pigs; null as above
- * @param longThere whether nobody said that they know it, but they have stood behind it longer than
- *     any training takes
+ * @param since first day they stood in that pen; null if it is not known, or lies ahead
+ * @param longThere whether they have stood behind that wire longer than any training takes, and it
+ *     is not known to be dead, so that they may well know it
  * @param chance how likely they break out if nothing is done, 0 to 1
  * @param assumed what was not said and how it was taken
  */
@@ -43,6 +48,7 @@ public record Training(
     LocalDate earliest,
     LocalDate likely,
     LocalDate latest,
+    LocalDate since,
     boolean longThere,
     double chance,
     List<String> assumed,
@@ -74,6 +80,8 @@ public record Training(
     if (group.count() == null) {
       assumed.add("training pen for three pigs");
     }
+    LocalDate since = since(pigs, member);
+    boolean longThere = longThere(pigs.pen().fence(), since, today);
     int batch = Math.min(count, MOST_AT_A_TIME);
     return new Training(
         group.name(),
@@ -90,10 +98,12 @@ public record Training(
         out == null ? null : out.earliest(),
         out == null ? null : out.likely(),
         out == null ? null : out.latest(),
-        longThere(member, today),
-        chance(member, today),
+        since,
+        longThere,
+        chance(group, longThere),
         List.copyOf(assumed),
         Grounds.of("pens[" + pigs.index() + "].fence", "trainingPen")
+            .said(pigs.fence("endVoltage"), pigs.pen().fence().endVoltage())
             .and(member.path(), "trained", "arrives", "arrivalWeight")
             .list());
   }
@@ -109,20 +119,39 @@ public record Training(
   }
 
   /**
-   * Judgement: pigs that have lived behind it for weeks may well know it, though nobody said so.
+   * Judgement: pigs that have lived behind it for weeks may well know it, whatever they knew when
+   * they came.
    */
-  private static double chance(Occupants.Member member, LocalDate today) {
-    if (Boolean.FALSE.equals(member.group().trained())) {
-      return chance("untrained");
+  private static double chance(Group group, boolean longThere) {
+    if (longThere) {
+      return chance("long-there");
     }
-    return chance(longThere(member, today) ? "unknown-long-there" : "unknown");
+    return chance(group.trained() == null ? "unknown" : "untrained");
   }
 
-  private static boolean longThere(Occupants.Member member, LocalDate today) {
-    return member.group().trained() == null
-        && member.there()
-        && (member.group().arrives() == null
-            || FenceTraining.turnOut(member.group().arrives()).latest().isBefore(today));
+  /** The day they came, or were moved there if that was later. */
+  private static LocalDate since(Occupants pigs, Occupants.Member member) {
+    if (!member.there()) {
+      return null;
+    }
+    LocalDate came = member.course() == null ? member.group().arrives() : member.course().arrives();
+    return Stream.concat(
+            Stream.ofNullable(came),
+            pigs.setup().diary().stream()
+                .filter(e -> e.did() == DiaryEntry.Did.MOVED && !e.isPlanned())
+                .filter(e -> e.pigs() == null || e.tellsOf(member.group().name()))
+                .map(DiaryEntry::on)
+                .filter(Objects::nonNull))
+        .max(LocalDate::compareTo)
+        .orElse(null);
+  }
+
+  /** A wire that carries next to nothing has taught them nothing. */
+  private static boolean longThere(Fence fence, LocalDate since, LocalDate today) {
+    boolean dead =
+        fence.endVoltage() != null
+            && ElectricFence.voltage(fence.endVoltage(), true) == ElectricFence.Verdict.UNSAFE;
+    return !dead && since != null && FenceTraining.turnOut(since).latest().isBefore(today);
   }
 
   private static double chance(String key) {

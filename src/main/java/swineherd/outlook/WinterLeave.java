@@ -27,6 +27,7 @@ public record WinterLeave(
   static Optional<WinterLeave> of(Setup setup, WinterPen.Winterer group, WinterClimate climate) {
     LocalDate day = group.course().end();
     if (day == null
+        || group.course().isOverdue()
         || climate.nights() == null
         || !group.stay().season().contains(day)
         || day.isBefore(setup.checkOn())) {

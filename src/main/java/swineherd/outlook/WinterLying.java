@@ -200,9 +200,6 @@ public record WinterLying(
     /** Likely weight; the light end of it where nobody said what they weigh. */
     private double kg(WinterPen.Winterer group, LocalDate day) {
       Band then = group.course().weightOn(day);
-      if (then == null) {
-        return group.course().endWeight();
-      }
       return weighed(group.course()) ? then.likely() : then.low();
     }
 

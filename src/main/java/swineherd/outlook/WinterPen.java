@@ -104,15 +104,14 @@ public record WinterPen(
       return Math.max(1, (double) ChronoUnit.DAYS.between(stay.firstDay(), last));
     }
 
-    /** Weight at the end of the season, on the day set, or the target if they go with it; kg. */
+    /** Weight at the end of the season, on the day set, or when they go by their course; kg. */
     double heaviest() {
       LocalDate last = stay.season().end();
       if (course.slaughterOn() != null && course.slaughterOn().isBefore(last)) {
         last = course.slaughterOn();
       }
-      Band then = course.weightOn(last);
-      double grown = then == null ? course.endWeight() : then.likely();
-      double most = course.slaughterOn() == null ? Math.min(grown, course.target()) : grown;
+      double grown = course.weightOn(last).likely();
+      double most = course.slaughterOn() == null ? Math.min(grown, course.endWeight()) : grown;
       return Math.max(most, stay.weight().likely());
     }
   }

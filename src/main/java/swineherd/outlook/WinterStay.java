@@ -75,22 +75,20 @@ public record WinterStay(
     if (course.slaughterOn() != null) {
       return day.isBefore(course.slaughterOn()) ? 1 : 0;
     }
-    return day.isAfter(from) ? course.notReachedBy(day) : 1;
+    return day.isAfter(from) ? course.stillThereOn(day) : 1;
   }
 
-  /** Those that have the target are gone, unless a day is set. */
+  /** Those that have the target are gone, unless a day is set or they should have gone already. */
   private static Band weight(Course course, LocalDate day) {
     Band grown = course.weightOn(day);
-    double target = course.target();
-    if (grown == null) {
-      return Band.exactly(course.endWeight());
+    if (course.slaughterOn() != null || course.isOverdue()) {
+      return grown;
     }
-    return course.slaughterOn() != null
-        ? grown
-        : new Band(
-            Math.min(grown.low(), target),
-            Math.min(grown.likely(), target),
-            Math.min(grown.high(), target));
+    double target = course.target();
+    return new Band(
+        Math.min(grown.low(), target),
+        Math.min(grown.likely(), target),
+        Math.min(grown.high(), target));
   }
 
   static LocalDate later(LocalDate a, LocalDate b) {

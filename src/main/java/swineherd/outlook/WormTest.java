@@ -1,6 +1,7 @@
 package swineherd.outlook;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,8 +28,9 @@ import swineherd.units.Dates;
  *     is known; false if there is nothing to count from
  * @param untreated worm eggs were found, and no dose is known to have followed
  * @param longest longest withdrawal of anything usual against worms there, days
- * @param lastDose last day for such a dose: before the day set for slaughter, or else before the
- *     early end of the forecast; null if there is neither
+ * @param leaves the day set for slaughter, or else the early end of the forecast; null if there is
+ *     neither
+ * @param lastDose last day for such a dose before {@code leaves}; null if that is
  * @param slaughterOn day set for slaughter; null if there is none
  * @param lateForDose the day of the count, or today if that is past, is in the last six weeks, and
  *     a dose on it with the longest withdrawal would outlast the day set for slaughter
@@ -45,6 +47,7 @@ public record WormTest(
     boolean soon,
     boolean untreated,
     int longest,
+    LocalDate leaves,
     LocalDate lastDose,
     LocalDate slaughterOn,
     boolean lateForDose,
@@ -82,9 +85,29 @@ public record WormTest(
           Input.AGE, "their age as under 16 weeks",
           Input.SEASON, "the season as warm");
 
-  /** The last day for a dose, as it ends a sentence. */
+  /**
+   * What the longest withdrawal means, as it ends a sentence: the last day for such a dose, or if
+   * that is past, what still fits.
+   */
   public String lastDoseWords() {
-    return lastDose == null ? "that long before they go" : "by " + Dates.words(lastDose);
+    if (lastDose == null) {
+      return "for it the last dose falls that long before they go";
+    }
+    if (!lastDose.isBefore(checkOn)) {
+      return "for it the last dose falls by " + Dates.words(lastDose);
+    }
+    long left = ChronoUnit.DAYS.between(checkOn, leaves);
+    String days = left == 1 ? "the one day" : "the " + left + " days";
+    return "that is too long now. Only one shorter than "
+        + (left > 0 ? days + " left before they go" : "the days left before they go")
+        + " still fits: ask the vet which";
+  }
+
+  /** When the count is or was due, as it ends a sentence; to be used where that is known. */
+  public String dueWords() {
+    return due.isBefore(checkOn)
+        ? "it was due about " + Dates.words(due) + ", so this week"
+        : "it is due about " + Dates.words(due);
   }
 
   /** What was not known and how it was taken, in a sentence; empty if all was known. */
@@ -143,10 +166,7 @@ public record WormTest(
     LocalDate due = from == null ? null : Parasites.dungTestOn(from, next);
     int lead = Parasites.days(since == Since.ARRIVAL ? "notice-without-dose" : "notice");
     int longest = Withdrawal.longestForWorms(Region.of(setup.place().country()));
-    LocalDate leaves =
-        slaughterOn == null
-            ? Treated.earlyFinish(setup, worms.group(), courses).orElse(null)
-            : slaughterOn;
+    LocalDate leaves = Leaving.of(worms.group(), courses).earliest();
     LocalDate lastDose = leaves == null ? null : Withdrawal.latestLastDose(leaves, longest);
     LocalDate test = due == null || due.isBefore(checkOn) ? checkOn : due;
     return new WormTest(
@@ -158,6 +178,7 @@ public record WormTest(
         due != null && !due.isAfter(checkOn.plusDays(lead)),
         worms.untreated(),
         longest,
+        leaves,
         lastDose,
         slaughterOn,
         slaughterOn != null

@@ -210,7 +210,7 @@ public record Agenda(String name, LocalDate checkedOn, List<Entry> entries, List
 
     private String weight(Course course, LocalDate day) {
       Band kg = course.weightOn(day);
-      return kg == null
+      return !course.foresees(day)
           ? ""
           : " They are likely to weigh "
               + Display.span(kg.low(), kg.likely(), kg.high(), Dimension.MASS, setup.units())

@@ -116,7 +116,8 @@ public final class NoteReport {
       lines.add(
           "  ",
           "That is far outside what was to be expected"
-              + (expected == null ? "" : ", " + mass(expected))
+              + ", "
+              + mass(expected)
               + ". Check the scale and the entry; the forecast does not use it until a second weight"
               + " agrees. If it is right, ask your vet.");
     }

@@ -154,14 +154,18 @@ final class SlaughterWords {
     if (ready.weight() == null) {
       return "not known; say when they came and what they weighed, or tape one";
     }
-    Band kg = ready.weight();
+    Band kg = ready.told();
     String then =
-        Display.band(kg.low(), kg.likely(), kg.high(), Dimension.MASS, view.setup().units());
+        ready.least()
+            + Display.band(kg.low(), kg.likely(), kg.high(), Dimension.MASS, view.setup().units());
     String when = ready.day() == null ? " today" : " on " + Dates.words(ready.day());
     String target = mass(ready.target());
     String words = then + when + "; target " + target;
     if (ready.isHeavy()) {
       return words + ": over " + mass(ready.tooHeavyOver()) + ", kept too long";
+    }
+    if (ready.finish() == null && ready.atLeast()) {
+      return words + "; more than that nobody can tell, tape one";
     }
     if (ready.finish() == null) {
       return words + ", farther off than their growth is known";

@@ -52,7 +52,8 @@ final class TapeFinish {
     Band expected = taping.after().weightOn(taping.on());
     return Optional.of(
         "That is far outside what was to be expected"
-            + (expected == null ? "" : ", about " + TapeReport.both(expected.likely()))
+            + ", about "
+            + TapeReport.both(expected.likely())
             + ". Tape again, or use a scale: the finish does not rest on it until a second weight"
             + " agrees. If it is right, ask your vet.");
   }

@@ -167,19 +167,25 @@ final class WinterWords {
     if (there.course() == null) {
       return "nobody can say, since neither a day of arrival nor a weight is known";
     }
-    String goes = leaves(there).map(l -> they + " should go " + l).orElse("");
+    boolean overdue = there.course().isOverdue();
+    String goes =
+        leaves(there)
+            .map(l -> they + (overdue ? " should have gone " : " should go ") + l)
+            .orElse("");
     if (stay == null || !stay.frostKnown()) {
       return goes.isEmpty() ? "nobody knows when " + they + " will go" : goes;
     }
     String weighs =
         Wording.capital(they)
             + (one ? " weighs " : " weigh ")
-            + Display.span(
-                stay.weight().low(),
-                stay.weight().likely(),
-                stay.weight().high(),
-                Dimension.MASS,
-                setup.units());
+            + (there.course().foresees(stay.firstDay())
+                ? Display.span(
+                    stay.weight().low(),
+                    stay.weight().likely(),
+                    stay.weight().high(),
+                    Dimension.MASS,
+                    setup.units())
+                : "at least " + amount(stay.weight().likely(), Dimension.MASS));
     if (stay.begun()) {
       return theyAre
           + " there, and frost must be reckoned with until "
@@ -210,6 +216,7 @@ final class WinterWords {
         + ". "
         + weighs
         + " then"
+        + (overdue ? "; " + goes : "")
         + (stay.chance() < LIKELY
             ? ". Less than even, so that nothing is asked for yet: weigh on the way and look again"
             : "");

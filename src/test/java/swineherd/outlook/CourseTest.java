@@ -49,6 +49,49 @@ class CourseTest {
     assertThat(course(GILTS).endWeight()).isEqualTo(110);
   }
 
+  /** Pigs that should have gone are still there: the end is today, at what they weigh today. */
+  @Test
+  void after_the_likely_finish_the_end_is_today() {
+    DateBand finish = course(GILTS).finish();
+    Course onTheDay = course(GILTS.replace("2027-06-30", finish.likely().toString()));
+    assertThat(onTheDay.isOverdue()).isFalse();
+    LocalDate later = finish.likely().plusWeeks(3);
+    Course overdue = course(GILTS.replace("2027-06-30", later.toString()));
+    assertThat(overdue.isOverdue()).isTrue();
+    assertThat(overdue.end()).isEqualTo(later);
+    // three weeks at 0.8 to 1 kg a day, as pigs of that weight gain; judgement
+    assertThat(overdue.endWeight())
+        .isEqualTo(overdue.weightOn(later).likely())
+        .isBetween(126.0, 132.0);
+    assertThat(course(GILTS + "    slaughterOn: 2027-12-20\n").isOverdue()).isFalse();
+  }
+
+  /** The curve of a modern cross is used up to 0.75 x 230 kg = 172.5 kg; worked example. */
+  @Test
+  void where_the_curve_ends_they_weigh_at_least_what_stands_there() {
+    Course late = course(GILTS.replace("2027-06-30", "2028-03-01"));
+    LocalDate day = LocalDate.of(2028, 3, 1);
+    assertThat(late.foresees(day)).isFalse();
+    assertThat(late.weightOn(day).likely()).isCloseTo(172.5, within(1e-9));
+    assertThat(late.endWeight()).isCloseTo(172.5, within(1e-9));
+    Course heavier = course(GILTS.replace("110 kg", "200 kg") + "    slaughterOn: 2028-03-01\n");
+    assertThat(heavier.endWeight()).isEqualTo(200);
+  }
+
+  /** Those that are there today are those that are not finished; past the late end nobody knows. */
+  @Test
+  void the_chance_that_they_are_still_there_counts_from_today() {
+    DateBand finish = course(GILTS).finish();
+    LocalDate frost = finish.likely().plusDays(20);
+    double inJune = course(GILTS).stillThereOn(frost);
+    // in June one group in 10000 or fewer is finished already
+    assertThat(inJune).isCloseTo(course(GILTS).notReachedBy(frost), within(1e-4));
+    Course overdue = course(GILTS.replace("2027-06-30", finish.likely().plusDays(5).toString()));
+    assertThat(overdue.stillThereOn(frost)).isGreaterThan(inJune).isLessThan(1);
+    Course kept = course(GILTS.replace("2027-06-30", finish.late().plusDays(1).toString()));
+    assertThat(kept.stillThereOn(frost.plusYears(1))).isEqualTo(1);
+  }
+
   /** The day that is set counts, and the weight they will have then. */
   @Test
   void a_day_set_for_slaughter_is_the_end() {

@@ -79,7 +79,24 @@ class TrainingTest {
     double longThere = training("2027-06-01", "no", "unknown").chance();
     assertThat(untrained).isGreaterThan(unknown);
     assertThat(unknown).isGreaterThan(longThere);
-    assertThat(training("2027-06-01", "no", "no").chance()).isEqualTo(untrained);
+    assertThat(training("2027-06-01", "no", "no").chance()).isEqualTo(longThere);
+  }
+
+  /** Two days until the wire is live and 14 at the longest; judgement. */
+  @Test
+  void after_sixteen_days_behind_a_wire_they_may_know_it_unless_it_is_dead_or_they_just_moved() {
+    String setup = pigs("%s", "{kind: electric, endVoltage: %s}", "no");
+    assertThat(longThere(setup.formatted("2027-05-06", "unknown"))).isFalse();
+    assertThat(longThere(setup.formatted("2027-05-07", "unknown"))).isTrue();
+    assertThat(longThere(setup.formatted("2027-05-07", "4 kV"))).isTrue();
+    assertThat(longThere(setup.formatted("2027-05-07", "1 kV"))).isFalse();
+    String moved = "diary: [{on: 2027-05-01, pigs: weaners, did: moved, pen: field}]\n";
+    assertThat(longThere(setup.formatted("2027-05-07", "unknown") + moved)).isFalse();
+    assertThat(longThere(setup.formatted("2027-05-18", "unknown") + moved)).isTrue();
+  }
+
+  private static boolean longThere(String setup) {
+    return Setups.one(Training.class, setup).longThere();
   }
 
   @Test

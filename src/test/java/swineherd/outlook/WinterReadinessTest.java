@@ -217,5 +217,25 @@ class WinterReadinessTest {
         pigs: [{name: reds, count: 3, breed: commercial-cross, arrives: 2027-04-20, arrivalWeight: 20 kg, targetWeight: 60 kg}]
         """;
     assertThat(one(yaml, Deadline.class).lighter()).isLessThanOrEqualTo(60).isGreaterThan(59);
+    assertThat(one(yaml, Deadline.class).orLighter()).isEmpty();
+  }
+
+  /** That half the target is no plan is judgement. */
+  @Test
+  void a_target_of_less_than_half_is_not_offered() {
+    String yaml =
+        """
+        checkOn: 2027-03-01
+        place: {coldestMonth: -3 C, firstHardFrost: 10 October}
+        feed: {kind: hand-fed}
+        pigs: [{name: reds, count: 3, breed: mangalitsa, arrives: 2027-04-20, arrivalWeight: 14 kg, targetWeight: %d kg}]
+        """;
+    Deadline deadline = one(yaml.formatted(140), Deadline.class);
+    assertThat(deadline.lighter()).isBetween(45.0, 70.0);
+    assertThat(deadline.orLighter()).isEmpty();
+    assertThat(one(yaml.formatted(90), Deadline.class).orLighter())
+        .isEqualTo(
+            "Or set a lighter target: eight in ten have %.0f kg before the frost.",
+            deadline.lighter());
   }
 }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import swineherd.figures.Band;
 import swineherd.figures.FeedIntake;
 import swineherd.figures.FeedUse;
 import swineherd.figures.Feeding;
@@ -44,12 +43,12 @@ final class FeedCourse {
   }
 
   private static double weight(Course course, LocalDate from, int day) {
-    Band weight = course.weightOn(from.plusDays(day));
-    if (weight == null) {
+    LocalDate on = from.plusDays(day);
+    if (!course.foresees(on)) {
       throw new OutsideDomainException(
-          "the growth curve of these pigs does not go as far as " + from.plusDays(day));
+          "the growth curve of these pigs does not go as far as " + on);
     }
-    return weight.likely();
+    return course.weightOn(on).likely();
   }
 
   /** How they are fed; see {@link DailyFeed#feeding}. */

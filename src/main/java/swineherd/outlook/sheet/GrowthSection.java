@@ -95,8 +95,9 @@ final class GrowthSection {
               row.with("age", weeks(Math.round(course.ageOn(day) / 7.0)));
             }
             row.rests("wellock-2004");
-            Band weight = course.weightOn(day);
-            return weight == null ? new Figure.Beyond(endOfCurve()) : kg(weight);
+            return course.foresees(day)
+                ? kg(course.weightOn(day))
+                : new Figure.Beyond(endOfCurve());
           });
     }
   }
@@ -105,8 +106,7 @@ final class GrowthSection {
     List<LocalDate> days = new ArrayList<>();
     LocalDate last = pigs.last();
     LocalDate day = course.arrives();
-    while (days.size() < MOST_STEPS
-        && (last == null ? course.weightOn(day) != null : day.isBefore(last))) {
+    while (days.size() < MOST_STEPS && (last == null ? course.foresees(day) : day.isBefore(last))) {
       days.add(day);
       day = day.plusDays(STEP);
     }
@@ -139,8 +139,7 @@ final class GrowthSection {
         "On the day set, {day}",
         row -> {
           row.with("day", new Figure.Day(day)).with("target", kg(course.target()));
-          Band weight = course.weightOn(day);
-          if (weight == null) {
+          if (!course.foresees(day)) {
             return new Figure.Beyond(endOfCurve());
           }
           if (day.isAfter(course.forecast().start().on())) {
@@ -149,7 +148,7 @@ final class GrowthSection {
                     "chance",
                     new Figure.Chance(course.forecast().chanceNotReached(course.target(), day)));
           }
-          return kg(weight);
+          return kg(course.weightOn(day));
         });
   }
 
@@ -175,6 +174,9 @@ final class GrowthSection {
         key,
         name,
         row -> {
+          if (!course.foresees(day)) {
+            return new Figure.Beyond(endOfCurve());
+          }
           double weight = pigs.weightOn(day);
           row.with("weight", kg(weight)).note("at {weight}");
           return Figure.kgADay(course.forecast().growth().dailyGain(weight));
@@ -244,8 +246,7 @@ final class GrowthSection {
           if (course.slaughterOn() != null) {
             return new Figure.Chance(course.slaughterOn().isBefore(frost.get()) ? 0 : 1);
           }
-          return new Figure.Chance(
-              course.forecast().chanceNotReached(course.target(), frost.get()));
+          return new Figure.Chance(course.stillThereOn(frost.get()));
         });
   }
 

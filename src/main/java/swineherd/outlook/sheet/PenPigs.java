@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
-import swineherd.figures.Band;
 import swineherd.setup.Pen;
 import swineherd.setup.Setup;
 
@@ -124,15 +123,11 @@ record PenPigs(Setup setup, int index, Pen pen, List<Pigs> groups) {
 
   /**
    * No more than they should leave with, unless the day is set: the last day ends with a few grams
-   * over. Where the curve does not go so far they are taken at the weight they should leave with.
+   * over.
    */
   private static double weight(Pigs pigs, LocalDate day) {
-    Band weight = pigs.course().weightOn(day);
-    double end = pigs.endWeight();
-    if (weight == null) {
-      return end;
-    }
-    return pigs.course().slaughterOn() == null ? Math.min(weight.likely(), end) : weight.likely();
+    double weight = pigs.weightOn(day);
+    return pigs.course().slaughterOn() == null ? Math.min(weight, pigs.endWeight()) : weight;
   }
 
   /** The last day of any of them; null if one has none. */

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import swineherd.figures.Band;
 import swineherd.figures.OutsideDomainException;
 import swineherd.outlook.Course;
 import swineherd.outlook.NotWorkedOut;
@@ -91,24 +90,14 @@ record Pigs(Setup setup, int index, Group group, Course course, String refused, 
     return course.end() == null ? null : later(course.end(), now());
   }
 
-  /** Likely weight on the last day, kg; of pigs that should have gone already their weight now. */
+  /** Likely weight on the last day, kg; see {@link Course#endWeight}. */
   double endWeight() {
-    boolean late = course.end() != null && course.end().isBefore(now());
-    Band weight = late ? course.weightOn(now()) : null;
-    return weight == null ? course.endWeight() : weight.likely();
+    return course.endWeight();
   }
 
-  /**
-   * Likely weight on a day, kg.
-   *
-   * @throws OutsideDomainException if the growth curve does not go so far
-   */
+  /** Likely weight on a day, kg; see {@link Course#weightOn}. */
   double weightOn(LocalDate day) {
-    Band weight = course.weightOn(day);
-    if (weight == null) {
-      throw new OutsideDomainException("the growth curve of these pigs does not go to " + day);
-    }
-    return weight.likely();
+    return course.weightOn(day).likely();
   }
 
   /** Whether they are there on any day of a span. */

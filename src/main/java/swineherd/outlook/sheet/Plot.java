@@ -70,7 +70,7 @@ public record Plot(String group, List<Week> weeks, double target, List<Mark> mar
     }
     List<Week> weeks = new ArrayList<>();
     LocalDate day = pigs.course().arrives();
-    while (weeks.size() < MOST_WEEKS && pigs.course().weightOn(day) != null) {
+    while (weeks.size() < MOST_WEEKS && pigs.course().foresees(day)) {
       weeks.add(week(pigs, day));
       if (until != null && !day.isBefore(until)) {
         break;
