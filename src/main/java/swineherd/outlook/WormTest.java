@@ -91,10 +91,10 @@ public record WormTest(
    */
   public String lastDoseWords() {
     if (lastDose == null) {
-      return "for it the last dose falls that long before they go";
+      return "for it the last dose falls that long before they go; others are shorter";
     }
     if (!lastDose.isBefore(checkOn)) {
-      return "for it the last dose falls by " + Dates.words(lastDose);
+      return "for it the last dose falls by " + Dates.words(lastDose) + "; others are shorter";
     }
     long left = ChronoUnit.DAYS.between(checkOn, leaves);
     String days = left == 1 ? "the one day" : "the " + left + " days";

@@ -59,6 +59,7 @@ final class SlaughterJson {
     node.put("ill", ready.ill());
     node.put("tooHot", ready.tooHot());
     band(node, "weightKg", ready.weight());
+    node.put("weightAtLeast", ready.atLeast());
     node.put("targetKg", ready.target());
     ObjectNode why = node.putObject("why");
     words

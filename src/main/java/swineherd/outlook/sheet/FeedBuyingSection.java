@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import swineherd.figures.FeedBuying;
 import swineherd.outlook.Climate;
@@ -74,6 +75,12 @@ final class FeedBuyingSection {
   private void write(List<Pigs> all) {
     if (groups.isEmpty()) {
       if (all.stream().allMatch(Pigs::gone)) {
+        return;
+      }
+      Optional<Pigs> refused =
+          all.stream().filter(p -> !p.gone() && p.course() != null).findFirst();
+      if (refused.isPresent()) {
+        rows.add("total", "Still to be bought", row -> new Figure.Beyond(refused.get().refused()));
         return;
       }
       String[] arrivals = all.stream().map(p -> p.path("arrives")).toArray(String[]::new);
