@@ -255,4 +255,15 @@ class SlaughterCommandTest {
         .map(item -> item.get("id").asText())
         .toList();
   }
+
+  /** The curve of a modern cross is used up to 0.75 x 230 kg = 172.5 kg, 380 lb; worked example. */
+  @Test
+  void pigs_kept_beyond_their_curve_are_too_late_and_weigh_at_least_its_end() {
+    String page =
+        run("scenarios/alder-bottom.yaml", "--on", "2027-11-15").out().replaceAll("\\s+", " ");
+    assertThat(page)
+        .contains("Weaners: too late.")
+        .contains("at least 380 lb today; target 270 lb: over 297 lb, kept too long")
+        .contains("Let weaners go: they are kept too long");
+  }
 }
